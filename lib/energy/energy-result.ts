@@ -1,0 +1,80 @@
+import type { Estimate } from '../math/estimate';
+import type { Basis } from '../visit/basis';
+import type { Saying } from '../visit/wording';
+
+/** Energy and cost of one year of one unit in this house. */
+export type EnergyYear = {
+  readonly heatingCompressorKwh: number;
+  readonly stripHeatKwh: number;
+  readonly coolingKwh: number;
+  readonly blowerKwh: number;
+  /** Crankcase heater, controls: drawn whether or not it runs. */
+  readonly standbyKwh: number;
+  readonly totalKwh: number;
+  readonly costUsd: number;
+  readonly heatDeliveredBtu: number;
+  readonly coolingDeliveredBtu: number;
+  /** Hours in which the house asks for more than the unit and its strips can give. */
+  readonly unmetHours: number;
+  readonly unmetBtu: number;
+  readonly co2Lb: number;
+  /** Length 12, January first. */
+  readonly byMonth: readonly {
+    readonly heatingKwh: number;
+    readonly stripKwh: number;
+    readonly coolingKwh: number;
+    readonly otherKwh: number;
+    readonly costUsd: number;
+  }[];
+};
+
+/** One line of the balance-point chart: output at an outdoor temperature, heating only. */
+export type BalancePoint = {
+  readonly outdoorF: number;
+  readonly loadBtuh: number;
+  readonly capacityBtuh: number;
+  readonly stripBtuh: number;
+  readonly hours: number;
+};
+
+/** A unit as it would run for a year: healthy, as found, or after a choice. */
+export type EnergyScenario = {
+  readonly id: string;
+  /** At the likely loss. */
+  readonly likely: EnergyYear;
+  /** At the mild and the severe end of the loss (and of what a repair gives back); equal to likely where nothing varies. */
+  readonly mild: EnergyYear;
+  readonly severe: EnergyYear;
+  readonly costUsd: Estimate;
+  readonly totalKwh: Estimate;
+  readonly balance: readonly BalancePoint[];
+  /** Below this outdoor temperature strip heat must help; absent for cooling-only units. */
+  readonly balancePointF?: number;
+};
+
+export type EnergyAssumption = {
+  readonly name: string;
+  readonly value: string;
+  readonly basis: Basis;
+  readonly source: string;
+};
+
+/** Yearly energy of every scenario in this house, climate and tariff. */
+export type EnergyResult = {
+  readonly scenarios: readonly EnergyScenario[];
+  readonly climateName: string;
+  readonly load: {
+    readonly heatingBtuhAtDesign: number;
+    readonly heatingDesignF: number;
+    readonly heatingBalanceF: number;
+    readonly coolingBtuhAtDesign: number;
+    readonly coolingDesignF: number;
+    readonly coolingBalanceF: number;
+    readonly basis: Basis;
+    readonly source: string;
+  };
+  readonly priceUsdPerKwh: number;
+  readonly priceBasis: Basis;
+  readonly assumptions: readonly EnergyAssumption[];
+  readonly notes: readonly Saying[];
+};

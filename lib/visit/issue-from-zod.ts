@@ -1,0 +1,110 @@
+import type { z } from 'zod';
+import { fieldAt } from './field-at';
+import type { Issue } from './issue';
+
+/**
+ * One schema complaint as issues in the user's words.
+ *
+ * @param issue complaint of the schema library, with the input reported
+ * @param data  what was read, to show what was typed
+ * @returns issues naming field, value, limit and what to do
+ * Check: tests/visit/read-visit.test.ts
+ */
+export function issueFromZod(issue: z.core.$ZodIssue, data: unknown): Issue[] {
+  const path = issue.path.map(String);
+  if (issue.code === 'unrecognized_keys') {
+    return issue.keys.map((key) => ({
+      code: 'unknownField' as const,
+      path: [...path, key].join('.'),
+      label: key,
+      fix: `The visit has no field called "${key}": check the spelling or leave it out.`,
+    }));
+  }
+  const field = fieldAt(path);
+  const typed = valueAt(data, path);
+  const base = {
+    path: path.join('.'),
+    label: field.label,
+    ...(typed === undefined || typed === null
+      ? {}
+      : { value: typeof typed === 'object' ? 'a list' : String(typed) }),
+  };
+  if (typed === undefined || typed === null || typed === '') {
+    return [
+      {
+        ...base,
+        code: 'missing',
+        ...limitOf(field),
+        fix: `Enter ${field.label.toLowerCase()}${field.range === undefined ? '' : `, ${field.range}`}.`,
+      },
+    ];
+  }
+  if (issue.code === 'invalid_type' && (issue.expected === 'number' || issue.expected === 'int')) {
+    const whole = issue.expected === 'int';
+    return [
+      {
+        ...base,
+        code: 'notNumber',
+        ...limitOf(field),
+        fix: `${field.label} must be a ${whole ? 'whole number' : 'number'}${field.range === undefined ? '' : ` ${field.range}`}. Type digits only, for example ${field.example}.`,
+      },
+    ];
+  }
+  if (issue.code === 'too_small' || issue.code === 'too_big') {
+    return [{ ...base, code: 'outOfRange', ...limitOf(field), fix: outOfRangeFix(issue, field, typed) }];
+  }
+  if (issue.code === 'invalid_value') {
+    const allowed = issue.values.map(String).join(', ');
+    return [{ ...base, code: 'notAllowed', limit: `one of: ${allowed}`, fix: `Choose one of: ${allowed}.` }];
+  }
+  if (issue.code === 'custom' && typeof issue.params?.limit === 'string') {
+    return [
+      {
+        ...base,
+        code: 'outOfRange',
+        limit: issue.params.limit,
+        fix: `${field.label} must be ${issue.params.limit}.`,
+      },
+    ];
+  }
+  if (issue.code === 'invalid_format' && issue.format === 'date') {
+    return [
+      {
+        ...base,
+        code: 'notReadable',
+        limit: 'a date like 2026-11-25',
+        fix: `${field.label} must be a date like 2026-11-25.`,
+      },
+    ];
+  }
+  return [
+    {
+      ...base,
+      code: 'notReadable',
+      ...limitOf(field),
+      fix: `${field.label} could not be read: check what was typed.`,
+    },
+  ];
+}
+
+type Field = ReturnType<typeof fieldAt>;
+
+function limitOf(field: Field): { limit: string } | Record<string, never> {
+  return field.range === undefined ? {} : { limit: field.range };
+}
+
+function outOfRangeFix(issue: z.core.$ZodIssue, field: Field, typed: unknown): string {
+  if (typeof typed === 'string')
+    return `${field.label} is too long: shorten it to ${'maximum' in issue ? issue.maximum : 'fewer'} characters.`;
+  if (Array.isArray(typed))
+    return `${field.label}: ${issue.code === 'too_small' ? 'add at least one entry' : 'remove some entries'}.`;
+  return `${field.label} must be ${field.range ?? 'inside its limits'}. Check the reading and the unit, or leave the field empty if it was not measured.`;
+}
+
+function valueAt(data: unknown, path: readonly string[]): unknown {
+  return path.reduce<unknown>(
+    (node, key) =>
+      typeof node === 'object' && node !== null ? (node as Record<string, unknown>)[key] : undefined,
+    data,
+  );
+}

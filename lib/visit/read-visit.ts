@@ -1,0 +1,155 @@
+import { z } from 'zod';
+import type { Issue, Result } from './issue';
+import { issueFromZod } from './issue-from-zod';
+import { SCHEMA_VERSION, Visit } from './visit';
+
+/**
+ * Reads a visit from unknown data: a file, a form, the store.
+ *
+ * @param data anything
+ * @returns the checked visit, or every issue at once
+ * Check: tests/visit/read-visit.test.ts
+ */
+export function readVisit(data: unknown): Result<Visit> {
+  const version = versionIssue(data);
+  if (version !== undefined) return { ok: false, issues: [version] };
+  const parsed = Visit.safeParse(data, { reportInput: true });
+  if (!parsed.success) {
+    return { ok: false, issues: parsed.error.issues.flatMap((i) => issueFromZod(i, data)) };
+  }
+  const conflicts = visitConflicts(parsed.data);
+  return conflicts.length === 0 ? { ok: true, value: parsed.data } : { ok: false, issues: conflicts };
+}
+
+/** A visit with whatever could not be used left out, and the issues that say what was left out. */
+export type DraftReading = { readonly visit: Visit | undefined; readonly issues: readonly Issue[] };
+
+/**
+ * Reads as much of an unfinished visit as can be used, so that one slip never hides the rest of the answer.
+ * Optional fields with an issue are left out; without kind and size of the unit there is no visit yet.
+ *
+ * @param data anything, usually the form's draft (which the caller keeps as typed)
+ * @returns the usable part, or `undefined` when something indispensable is missing, and every issue
+ * Check: tests/visit/read-visit.test.ts
+ */
+export function readDraft(data: unknown): DraftReading {
+  const found: Issue[] = [];
+  let rest = data;
+  for (let round = 0; round < 12; round++) {
+    const reading = readVisit(rest);
+    if (reading.ok) return { visit: reading.value, issues: found };
+    found.push(...reading.issues.filter((issue) => !found.some((f) => f.path === issue.path)));
+    const pruned = reading.issues.reduce((tree, issue) => without(tree, leftOut(issue)), rest);
+    if (JSON.stringify(pruned) === JSON.stringify(rest)) break;
+    rest = pruned;
+  }
+  return { visit: undefined, issues: found };
+}
+
+/**
+ * What an unusable field takes with it: a choice with a broken price is left out whole, since a total without one
+ * line would be wrong; a record that lacks an indispensable field goes as a whole; any other field goes alone.
+ */
+function leftOut(issue: Issue): string[] {
+  const path = issue.path.split('.');
+  if (path[0] === 'choices' && path[1] !== undefined) return path.slice(0, 2);
+  if (path[0] === 'tariff') return ['tariff'];
+  return issue.code === 'missing' ? path.slice(0, -1) : path;
+}
+
+function versionIssue(data: unknown): Issue | undefined {
+  if (typeof data !== 'object' || data === null || Array.isArray(data)) {
+    return {
+      code: 'notReadable',
+      path: '',
+      label: 'Visit file',
+      fix: 'Choose a visit file saved by Keepworth (JSON).',
+    };
+  }
+  const version = (data as { schemaVersion?: unknown }).schemaVersion;
+  if (version === SCHEMA_VERSION) return undefined;
+  return {
+    code: 'wrongVersion',
+    path: 'schemaVersion',
+    label: 'Version of the visit file',
+    ...(version === undefined ? {} : { value: String(version) }),
+    limit: `version ${SCHEMA_VERSION}`,
+    fix:
+      typeof version === 'number' && version > SCHEMA_VERSION
+        ? 'This file was written by a newer Keepworth: open it there, or update this one.'
+        : 'This file has no version this program knows: export the visit again from the program that wrote it.',
+  };
+}
+
+function visitConflicts(visit: Visit): Issue[] {
+  const issues: Issue[] = [];
+  visit.runs.forEach((run, i) => {
+    if (visit.unit.kind === 'airConditioner' && run.mode === 'heating') {
+      issues.push({
+        code: 'conflict',
+        path: `runs.${i}`,
+        label: `Run ${i + 1}`,
+        value: 'heating',
+        limit: 'cooling only, because the unit is an air conditioner',
+        fix: 'Set the run to cooling, or set the unit to heat pump if it heats.',
+      });
+    }
+    if (visit.runs.findIndex((r) => r.id === run.id) !== i) {
+      issues.push({
+        code: 'conflict',
+        path: `runs.${i}`,
+        label: `Run ${i + 1}`,
+        value: run.id,
+        fix: 'Two runs have the same name: give one another name.',
+      });
+    }
+  });
+  visit.choices.forEach((choice, i) => {
+    if (visit.choices.findIndex((c) => c.id === choice.id) !== i) {
+      issues.push({
+        code: 'conflict',
+        path: `choices.${i}`,
+        label: `Choice ${i + 1}`,
+        value: choice.id,
+        fix: 'Two choices have the same name: give one another name.',
+      });
+    }
+  });
+  if (
+    visit.unit.manufactureYear !== undefined &&
+    visit.unit.manufactureYear > Number(visit.visitDate.slice(0, 4))
+  ) {
+    issues.push({
+      code: 'conflict',
+      path: 'unit.manufactureYear',
+      label: 'Year of manufacture',
+      value: String(visit.unit.manufactureYear),
+      limit: `not after the visit (${visit.visitDate.slice(0, 4)})`,
+      fix: 'Check the year on the nameplate, or the date of the visit.',
+    });
+  }
+  return issues;
+}
+
+/** A copy of a JSON tree without the value at the path; an array loses the element. */
+function without(tree: unknown, path: readonly string[]): unknown {
+  const [head, ...tail] = path;
+  if (head === undefined || head === '') return tree;
+  if (Array.isArray(tree)) {
+    const at = Number(head);
+    return tail.length === 0
+      ? tree.filter((_, i) => i !== at)
+      : tree.map((v, i) => (i === at ? without(v, tail) : v));
+  }
+  if (typeof tree !== 'object' || tree === null) return tree;
+  return Object.fromEntries(
+    Object.entries(tree).flatMap(([k, v]) =>
+      k !== head ? [[k, v]] : tail.length === 0 ? [] : [[k, without(v, tail)]],
+    ),
+  );
+}
+
+/** Schema of the visit as JSON Schema, for documentation and for other programs. */
+export function visitJsonSchema(): unknown {
+  return z.toJSONSchema(Visit);
+}

@@ -1,0 +1,43 @@
+import { z } from 'zod';
+import { quantity, text, wholeQuantity } from './quantity';
+import { RefrigerantName } from './refrigerant-names';
+
+export const UnitKind = z.enum(['heatPump', 'airConditioner']).meta({ label: 'Kind of unit' });
+export type UnitKind = z.infer<typeof UnitKind>;
+
+export const MeteringDevice = z.enum(['fixedOrifice', 'txv']).meta({ label: 'Metering device' });
+export type MeteringDevice = z.infer<typeof MeteringDevice>;
+
+export const BlowerKind = z.enum(['psc', 'ecm']).meta({ label: 'Blower motor' });
+export type BlowerKind = z.infer<typeof BlowerKind>;
+
+/** Ratings from the plate or the makers' papers; a key left out means unknown. Old and new procedures are never mixed. */
+export const Ratings = z.strictObject({
+  seerBtuPerWh: quantity('SEER', 'Btu/Wh', 5, 30).optional(),
+  eerBtuPerWh: quantity('EER', 'Btu/Wh', 4, 20).optional(),
+  hspfBtuPerWh: quantity('HSPF', 'Btu/Wh', 4, 16).optional(),
+  seer2BtuPerWh: quantity('SEER2', 'Btu/Wh', 5, 30).optional(),
+  eer2BtuPerWh: quantity('EER2', 'Btu/Wh', 4, 20).optional(),
+  hspf2BtuPerWh: quantity('HSPF2', 'Btu/Wh', 4, 14).optional(),
+  cooling95Btuh: quantity('Cooling capacity at 95 F', 'Btu/h', 6_000, 80_000).optional(),
+  heating47Btuh: quantity('Heating capacity at 47 F', 'Btu/h', 6_000, 80_000).optional(),
+  heating17Btuh: quantity('Heating capacity at 17 F', 'Btu/h', 3_000, 60_000).optional(),
+});
+export type Ratings = z.infer<typeof Ratings>;
+
+/** The equipment. Only its kind and nominal size are indispensable; what is left out is assumed and said so. */
+export const Unit = z.strictObject({
+  kind: UnitKind,
+  nominalTons: quantity('Nominal size', 'ton', 0.75, 6),
+  refrigerant: RefrigerantName.optional(),
+  metering: MeteringDevice.optional(),
+  manufactureYear: wholeQuantity('Year of manufacture', 'year', 1970, 2100).optional(),
+  ratings: Ratings.optional(),
+  nameplateSubcoolingFd: quantity('Subcooling on the nameplate', 'Fd', 2, 25).optional(),
+  ratedLoadA: quantity('Compressor rated load amps (RLA)', 'A', 2, 60).optional(),
+  ratedV: quantity('Nameplate voltage', 'V', 100, 480).optional(),
+  electricHeatKw: quantity('Electric heat installed', 'kW', 0, 40).optional(),
+  blower: BlowerKind.optional(),
+  note: text('Note on the unit', 2_000).optional(),
+});
+export type Unit = z.infer<typeof Unit>;
