@@ -45,6 +45,9 @@ export type EnergyScenario = {
   /** At the mild and the severe end of the loss (and of what a repair gives back); equal to likely where nothing varies. */
   readonly mild: EnergyYear;
   readonly severe: EnergyYear;
+  /** Repairs only: at the likely loss, when the repair gives back less or more than likely. */
+  readonly recoveryLow?: EnergyYear;
+  readonly recoveryHigh?: EnergyYear;
   readonly costUsd: Estimate;
   readonly totalKwh: Estimate;
   readonly balance: readonly BalancePoint[];
