@@ -41,6 +41,7 @@ export function unitWords(unit: string): string {
   const words: Record<string, string> = {
     F: '°F',
     Fd: '°F',
+    ton: 'tons',
     frac: '(1 = 100 %)',
     in2: 'sq in',
     ft2: 'sq ft',

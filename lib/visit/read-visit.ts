@@ -38,7 +38,11 @@ export function readDraft(data: unknown): DraftReading {
   for (let round = 0; round < 12; round++) {
     const reading = readVisit(rest);
     if (reading.ok) return { visit: reading.value, issues: found };
-    found.push(...reading.issues.filter((issue) => !found.some((f) => f.path === issue.path)));
+    found.push(
+      ...reading.issues.filter(
+        (issue) => !found.some((f) => f.path === issue.path || f.path.startsWith(`${issue.path}.`)),
+      ),
+    );
     const pruned = reading.issues.reduce((tree, issue) => without(tree, leftOut(issue)), rest);
     if (JSON.stringify(pruned) === JSON.stringify(rest)) break;
     rest = pruned;

@@ -1,0 +1,161 @@
+import { describe, expect, it } from 'vitest';
+import { readDraft, readVisit } from '@/lib/visit/read-visit';
+import { bareVisit } from './visit-fixture';
+
+function issuesOf(data: unknown) {
+  const result = readVisit(data);
+  return result.ok ? [] : result.issues;
+}
+
+function withRun(reading: Record<string, unknown>) {
+  return { ...bareVisit(), runs: [{ id: 'r1', mode: 'heating', ...reading }] };
+}
+
+describe('a visit is read', () => {
+  it('wiring: the least possible visit is accepted', () => {
+    expect(readVisit(bareVisit())).toEqual({ ok: true, value: bareVisit() });
+  });
+
+  it.each([
+    ['suctionPsig', 0, true],
+    ['suctionPsig', 300, true],
+    ['suctionPsig', 300.1, false],
+    ['suctionPsig', -0.1, false],
+    ['dischargePsig', 700, true],
+    ['dischargePsig', 3000, false],
+    ['suctionLineF', 400, false],
+    ['suctionLineF', -40, true],
+    ['suctionLineF', -40.5, false],
+  ])('property: %s = %d is accepted: %s', (name, value, accepted) => {
+    expect(readVisit(withRun({ [name]: value })).ok).toBe(accepted);
+  });
+});
+
+describe('bad input is named with field, value, limit and remedy', () => {
+  it('wiring: a pressure of 3,000 psig', () => {
+    expect(issuesOf(withRun({ dischargePsig: 3000 }))).toEqual([
+      {
+        code: 'outOfRange',
+        path: 'runs.0.dischargePsig',
+        label: 'Discharge pressure',
+        value: '3000',
+        limit: 'between 0 and 700 psig',
+        fix: expect.stringContaining('Check the reading and the unit, or leave the field empty'),
+      },
+    ]);
+  });
+
+  it('wiring: letters in a number', () => {
+    const [issue] = issuesOf(withRun({ compressorA: 'twelve' }));
+    expect(issue).toMatchObject({ code: 'notNumber', label: 'Compressor amps', value: 'twelve' });
+    expect(issue?.fix).toContain('Compressor amps must be a number between 0.5 and 80 A');
+  });
+
+  it('wiring: an empty form lists what is indispensable', () => {
+    const paths = issuesOf({ schemaVersion: 1, unit: {} }).map((i) => i.path);
+    expect(paths).toEqual(expect.arrayContaining(['visitDate', 'unit.kind', 'unit.nominalTons']));
+  });
+
+  it('wiring: nothing at all, a list, a text', () => {
+    for (const nothing of [undefined, null, [], 'visit', 7]) {
+      expect(issuesOf(nothing).map((i) => i.code)).toEqual(['notReadable']);
+    }
+  });
+
+  it('wiring: a heating run on a cooling-only unit', () => {
+    const visit = { ...withRun({}), unit: { kind: 'airConditioner', nominalTons: 3 } };
+    expect(issuesOf(visit)).toMatchObject([{ code: 'conflict', path: 'runs.0', value: 'heating' }]);
+  });
+
+  it('wiring: a negative price and a loan of 0 months', () => {
+    const choice = {
+      kind: 'repair',
+      id: 'clean',
+      name: 'Clean the orifice',
+      actions: ['meteringOrificeCleaning'],
+      priceLines: [{ kind: 'part', label: 'Orifice', amount: 1, unitPriceUsd: -30 }],
+      financing: { kind: 'levelLoan', rateFracPerYear: 0.08, termMonths: 0 },
+    };
+    const issues = issuesOf({ ...bareVisit(), choices: [choice] });
+    expect(issues.map((i) => [i.label, i.value, i.limit])).toEqual([
+      ['Price each', '-30', 'between 0 and 100000 dollars'],
+      ['Loan term', '0', 'between 1 and 240 months'],
+    ]);
+  });
+
+  it.each([2, 99, '1', undefined, null])('wiring: a file of version %s', (schemaVersion) => {
+    expect(issuesOf({ ...bareVisit(), schemaVersion })).toMatchObject([
+      { code: 'wrongVersion', limit: 'version 1' },
+    ]);
+  });
+
+  it('wiring: a misspelt field is named, not ignored', () => {
+    expect(issuesOf(withRun({ suctionPsi: 60 }))).toMatchObject([
+      { code: 'unknownField', path: 'runs.0.suctionPsi' },
+    ]);
+  });
+
+  it('wiring: a unit made after the visit', () => {
+    const visit = bareVisit({ unit: { kind: 'heatPump', nominalTons: 3, manufactureYear: 2030 } });
+    expect(issuesOf(visit)).toMatchObject([
+      { code: 'conflict', path: 'unit.manufactureYear', value: '2030' },
+    ]);
+  });
+
+  it('wiring: two runs or two choices of one name', () => {
+    const run = { id: 'r', mode: 'heating' as const };
+    expect(issuesOf(bareVisit({ runs: [run, run] }))).toMatchObject([{ code: 'conflict', path: 'runs.1' }]);
+  });
+
+  it('wiring: a third decimal of a price', () => {
+    const leave = {
+      kind: 'leave',
+      id: 'leave',
+      name: 'Leave',
+      priceLines: [{ kind: 'other', label: 'x', amount: 1, unitPriceUsd: 1.005 }],
+    };
+    expect(issuesOf({ ...bareVisit(), choices: [leave] })).toMatchObject([
+      { limit: 'dollars and whole cents' },
+    ]);
+  });
+});
+
+describe('a draft keeps what can be used', () => {
+  it('wiring: one bad reading costs only itself', () => {
+    const { visit, issues } = readDraft(withRun({ suctionPsig: 3000, dischargePsig: 214 }));
+    expect(issues.map((i) => i.path)).toEqual(['runs.0.suctionPsig']);
+    expect(visit?.runs[0]).toEqual({ id: 'r1', mode: 'heating', dischargePsig: 214 });
+  });
+
+  it('wiring: a choice with a broken price is left out whole, never made cheaper', () => {
+    const line = (unitPriceUsd: unknown) => ({ kind: 'part', label: 'x', amount: 1, unitPriceUsd });
+    const repair = {
+      kind: 'repair',
+      id: 'a',
+      name: 'A',
+      actions: ['blowerService'],
+      priceLines: [line(100), line('abc')],
+    };
+    const { visit, issues } = readDraft({
+      ...bareVisit(),
+      choices: [{ kind: 'leave', id: 'leave', name: 'Leave', priceLines: [] }, repair],
+    });
+    expect(visit?.choices.map((c) => c.id)).toEqual(['leave']);
+    expect(issues).toHaveLength(1);
+  });
+
+  it('wiring: without the size there is no visit yet, and it says so', () => {
+    const { visit, issues } = readDraft({ ...bareVisit(), unit: { kind: 'heatPump' } });
+    expect(visit).toBeUndefined();
+    expect(issues).toMatchObject([{ code: 'missing', label: 'Nominal size' }]);
+  });
+
+  it('wiring: a wrong run leaves the other runs', () => {
+    const runs = [
+      { id: 'a', mode: 'cooling' },
+      { id: 'b', mode: 'heating' },
+    ];
+    const { visit } = readDraft({ ...bareVisit(), unit: { kind: 'airConditioner', nominalTons: 3 }, runs });
+    expect(visit?.runs.map((r) => r.id)).toEqual(['a']);
+  });
+});

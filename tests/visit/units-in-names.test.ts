@@ -1,0 +1,61 @@
+import { expect, it } from 'vitest';
+import { z } from 'zod';
+import { Visit } from '@/lib/visit/visit';
+
+/** Suffix that a key must end in, by unit. */
+const suffixes: Record<string, string> = {
+  psig: 'Psig',
+  F: 'F',
+  Fd: 'Fd',
+  A: 'A',
+  V: 'V',
+  W: 'W',
+  kW: 'Kw',
+  cfm: 'Cfm',
+  fpm: 'Fpm',
+  in2: 'In2',
+  ft2: 'Ft2',
+  ft: 'Ft',
+  'in. w.c.': 'InWc',
+  uF: 'Uf',
+  frac: 'Frac',
+  'frac/year': 'FracPerYear',
+  min: 'Minutes',
+  years: 'Years',
+  months: 'Months',
+  ton: 'Tons',
+  year: 'Year',
+  'Btu/Wh': 'BtuPerWh',
+  'Btu/h': 'Btuh',
+  'USD/kWh': 'UsdPerKwh',
+  'USD/month': 'UsdPerMonth',
+  USD: 'Usd',
+};
+/** Numbers whose unit is carried by a neighbour: the assumption's key, the price line's kind, the share's own parent. */
+const exceptions = ['low', 'likely', 'high', 'amount', 'schemaVersion', 'paidAfterMonths'];
+
+type Node = {
+  type?: string;
+  unit?: string;
+  properties?: Record<string, Node>;
+  items?: Node;
+  oneOf?: Node[];
+  anyOf?: Node[];
+  const?: unknown;
+};
+
+function numbers(node: Node, key: string): { key: string; unit: string | undefined }[] {
+  const own = node.type === 'number' || node.type === 'integer' ? [{ key, unit: node.unit }] : [];
+  const inside = Object.entries(node.properties ?? {}).flatMap(([k, n]) => numbers(n, k));
+  const options = [...(node.oneOf ?? []), ...(node.anyOf ?? []), ...(node.items ? [node.items] : [])].flatMap(
+    (n) => numbers(n, key),
+  );
+  return [...own, ...inside, ...options];
+}
+
+it('wiring: every number of the visit has a unit, and its key ends in it', () => {
+  const all = numbers(z.toJSONSchema(Visit) as Node, 'visit').filter((n) => !exceptions.includes(n.key));
+  expect(all.length).toBeGreaterThan(60);
+  const wrong = all.filter((n) => n.unit === undefined || !n.key.endsWith(suffixes[n.unit] ?? '?'));
+  expect(wrong).toEqual([]);
+});
