@@ -16,6 +16,10 @@ export const ObservationId = z
     'frostOnLiquidLine',
     'noisyCompressor',
     'neverKeepsUp',
+    'stripsStayOn',
+    'shortToGround',
+    'burntSmell',
+    'breakerTrips',
     'other',
   ])
   .meta({ label: 'Observation' });

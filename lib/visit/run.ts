@@ -46,6 +46,10 @@ export const Run = z.strictObject({
   grilleAreaIn2: quantity('Return grille gross area', 'in2', 20, 3_000).optional(),
   grilleFreeAreaFrac: quantity('Free-area factor of the grille', 'frac', 0.3, 1).optional(),
   grilleFaceFpm: quantity('Mean face velocity at the grille', 'fpm', 20, 2_000).optional(),
+  grilleFacePointsFpm: z
+    .array(quantity('Face velocity at one point of the grille', 'fpm', 0, 2_000))
+    .max(60)
+    .optional(),
   heatRiseReturnF: quantity('Electric-heat test: return air', 'F', 40, 110).optional(),
   heatRiseSupplyF: quantity('Electric-heat test: supply air', 'F', 50, 200).optional(),
   heatRiseV: quantity('Electric-heat test: volts', 'V', 90, 520).optional(),

@@ -25,6 +25,50 @@ export const Ratings = z.strictObject({
 });
 export type Ratings = z.infer<typeof Ratings>;
 
+/**
+ * The unit's own charging table as typed from its plate: outdoor temperature down, indoor temperature across
+ * (wet bulb in cooling, dry bulb in heating), healthy pressures in the cells.
+ */
+export const ChargingTable = z
+  .strictObject({
+    mode: z.enum(['cooling', 'heating']).meta({ label: 'Mode of the charging table' }),
+    outdoorF: z
+      .array(quantity('Charging table: outdoor temperature', 'F', -30, 125))
+      .min(2)
+      .max(12),
+    indoorF: z
+      .array(quantity('Charging table: indoor temperature', 'F', 40, 95))
+      .min(1)
+      .max(12),
+    suctionPsig: z.array(z.array(quantity('Charging table: suction pressure', 'psig', 0, 300))).optional(),
+    dischargePsig: z
+      .array(z.array(quantity('Charging table: discharge pressure', 'psig', 0, 700)))
+      .optional(),
+  })
+  .refine((t) => rising(t.outdoorF) && rising(t.indoorF), {
+    params: { limit: 'in rising order of temperature' },
+  })
+  .refine((t) => fits(t.suctionPsig, t.outdoorF, t.indoorF) && fits(t.dischargePsig, t.outdoorF, t.indoorF), {
+    params: { limit: 'one row for each outdoor and one column for each indoor temperature' },
+  })
+  .meta({ label: 'Charging table' });
+export type ChargingTable = z.infer<typeof ChargingTable>;
+
+function rising(values: readonly number[]): boolean {
+  return values.every((v, i) => i === 0 || v > (values[i - 1] ?? v));
+}
+
+function fits(
+  cells: readonly (readonly number[])[] | undefined,
+  rows: readonly number[],
+  columns: readonly number[],
+): boolean {
+  return (
+    cells === undefined ||
+    (cells.length === rows.length && cells.every((row) => row.length === columns.length))
+  );
+}
+
 /** The equipment. Only its kind and nominal size are indispensable; what is left out is assumed and said so. */
 export const Unit = z.strictObject({
   kind: UnitKind,
@@ -38,6 +82,7 @@ export const Unit = z.strictObject({
   ratedV: quantity('Nameplate voltage', 'V', 100, 480).optional(),
   electricHeatKw: quantity('Electric heat installed', 'kW', 0, 40).optional(),
   blower: BlowerKind.optional(),
+  chargingTables: z.array(ChargingTable).max(2).optional(),
   note: text('Note on the unit', 2_000).optional(),
 });
 export type Unit = z.infer<typeof Unit>;
