@@ -223,7 +223,7 @@ export function densityAt(eos: Eos, temperatureK: number, pressurePa: number, ph
     const slope = rt * (1 + 2 * r.residualDelta + r.residualDeltaDelta);
     const miss = density * rt * (1 + r.residualDelta) - pressurePa;
     const step = -miss / slope;
-    if (slope > 0 && Math.abs(step) <= 1e-13 * density) return density + step;
+    if (slope > 0 && Math.abs(step) <= 1e-10 * density) return density + step;
     density = slope > 0 ? Math.max(0.5 * density, density + step) : inward * density;
   }
   throw new Error(`invariant: no ${phase} at ${temperatureK} K and ${pressurePa} Pa`);

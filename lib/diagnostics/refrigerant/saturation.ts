@@ -107,3 +107,14 @@ export function saturationK(eos: Eos, pressurePa: number, boundary: Boundary): n
 export function saturationEndK(eos: Eos): number {
   return eos.data.critical?.T_K ?? eos.data.saturationAncillaries.rho_liquid_mol_m3.T_ref_K;
 }
+
+/**
+ * Pressure at which the saturation curves end.
+ *
+ * @param eos  equation of state
+ * @returns critical pressure, or for R-454B the value its bubble fit takes at its reference temperature [Pa]
+ * Check: tests/diagnostics/refrigerant/saturation.test.ts
+ */
+export function saturationEndPa(eos: Eos): number {
+  return eos.data.critical?.p_Pa ?? saturationPa(eos, saturationEndK(eos), 'bubble');
+}
