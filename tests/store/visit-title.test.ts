@@ -1,0 +1,45 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import type { Json } from '@/lib/store/json';
+import { visitTitle } from '@/lib/store/visit-title';
+
+test('wiring: title fields are taken as typed, numbers as text', () => {
+  expect(
+    visitTitle({
+      invented: true,
+      visitDate: '2026-02-03',
+      technician: ' R. Example ',
+      site: { customer: 'Example', street: '1 Elm', town: 'Millbrook', altitudeFt: 700 },
+      unit: { kind: 'heatPump', nominalTons: 3.5, refrigerant: 'R-22' },
+    }),
+  ).toEqual({
+    invented: true,
+    visitDate: '2026-02-03',
+    technician: 'R. Example',
+    customer: 'Example',
+    street: '1 Elm',
+    town: 'Millbrook',
+    unitKind: 'heatPump',
+    nominalTons: '3.5',
+    refrigerant: 'R-22',
+  });
+});
+
+test('wiring: a long text is cut to 120 characters without splitting one', () => {
+  const title = visitTitle({ site: { customer: '😀'.repeat(130), town: ['not text'] } });
+  expect(title).toEqual({ customer: '😀'.repeat(120) });
+});
+
+test('property: a draft of any shape has a title, of short texts only', () => {
+  let n = 0;
+  fc.assert(
+    fc.property(fc.jsonValue(), fc.jsonValue(), (site, unit) => {
+      n += 1;
+      const values = Object.values(visitTitle({ site, unit } as Json));
+      expect(values.every((v) => typeof v === 'string' && v.length > 0 && [...v].length <= 120)).toBe(true);
+      expect(visitTitle(site as Json)).toBeTypeOf('object');
+    }),
+    { seed: 3, numRuns: 300 },
+  );
+  expect(n).toBe(300);
+});
