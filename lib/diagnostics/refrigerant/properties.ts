@@ -4,8 +4,8 @@ import { RANKINE_AT_0F } from './ip-units';
 import { isOutOfRange, type OutOfRange, outOfRange } from './out-of-range';
 import {
   type Discharge,
+  EDGE_SLACK_FD,
   type RefrigerantProperties,
-  SATURATION_SLACK_FD,
   type Vapour,
 } from './refrigerant-properties';
 import {
@@ -14,6 +14,7 @@ import {
   curveF,
   curvePsia,
   fAtCoordinate,
+  type Isobar,
   type LoadedCurve,
   type LoadedTable,
   liquidIsobar,
@@ -111,8 +112,8 @@ function glideFd(table: LoadedTable, psia: number): number | OutOfRange {
 }
 
 function vapourRefused(table: LoadedTable, dewF: number, temperatureF: number): OutOfRange | undefined {
-  if (temperatureF > table.data.range.vapourHighF) return outOfRange.temperatureHigh;
-  return temperatureF >= dewF - SATURATION_SLACK_FD ? undefined : outOfRange.wet;
+  if (temperatureF > table.data.range.vapourHighF + EDGE_SLACK_FD) return outOfRange.temperatureHigh;
+  return temperatureF >= dewF - EDGE_SLACK_FD ? undefined : outOfRange.wet;
 }
 
 function vapour(table: LoadedTable, psia: number, temperatureF: number): Vapour | OutOfRange {
@@ -143,7 +144,7 @@ function liquidEnthalpy(table: LoadedTable, psia: number, liquidLineF: number): 
   if (refused !== undefined) return refused;
   const isobar = liquidIsobar(table, psia);
   if (!(liquidLineF >= isobar.farF)) return outOfRange.temperatureLow;
-  if (liquidLineF > isobar.nearF + SATURATION_SLACK_FD) return outOfRange.flashing;
+  if (liquidLineF > isobar.nearF + EDGE_SLACK_FD) return outOfRange.flashing;
   return patchAt(table.liquidEnthalpy, isobar.u, coordinateAtF(isobar, liquidLineF));
 }
 
@@ -159,21 +160,23 @@ function isentropicDischarge(
   if (refused !== undefined) return refused;
   if (dischargePsia <= suctionPsia) return outOfRange.notCompressed;
   const isobar = vapourIsobar(table, dischargePsia);
-  const v = vapourCoordinate(table.vapour.entropy, isobar.u, suction.entropyBtuLbR);
-  if (typeof v !== 'number') return v;
-  return { dischargeF: fAtCoordinate(isobar, v), enthalpyBtuLb: patchAt(table.vapour.enthalpy, isobar.u, v) };
+  const v = coordinateOfValue(table.vapour.entropy, isobar.u, suction.entropyBtuLbR);
+  const dischargeF = vapourF(table, isobar, v);
+  if (typeof dischargeF !== 'number') return dischargeF;
+  return { dischargeF, enthalpyBtuLb: patchAt(table.vapour.enthalpy, isobar.u, v) };
 }
 
 function vapourFAtEnthalpy(table: LoadedTable, psia: number, enthalpyBtuLb: number): number | OutOfRange {
   const refused = refusedPsia(table, psia);
   if (refused !== undefined) return refused;
   const isobar = vapourIsobar(table, psia);
-  const v = vapourCoordinate(table.vapour.enthalpy, isobar.u, enthalpyBtuLb);
-  return typeof v === 'number' ? fAtCoordinate(isobar, v) : v;
+  return vapourF(table, isobar, coordinateOfValue(table.vapour.enthalpy, isobar.u, enthalpyBtuLb));
 }
 
-function vapourCoordinate(patch: Float64Array, u: number, value: number): number | OutOfRange {
-  const v = coordinateOfValue(patch, u, value);
-  if (v > 1) return outOfRange.temperatureHigh;
-  return v < -1.005 ? outOfRange.wet : v;
+/** Temperature at a coordinate found on an isobar, if it lies in the vapour range. */
+function vapourF(table: LoadedTable, isobar: Isobar, v: number): number | OutOfRange {
+  if (v === Number.POSITIVE_INFINITY) return outOfRange.temperatureHigh;
+  if (v === Number.NEGATIVE_INFINITY) return outOfRange.wet;
+  const temperatureF = fAtCoordinate(isobar, v);
+  return vapourRefused(table, isobar.nearF, temperatureF) ?? temperatureF;
 }

@@ -14,8 +14,8 @@ export type Discharge = { readonly dischargeF: number; readonly enthalpyBtuLb: n
  * [F]. Only differences of enthalpy and of entropy of one refrigerant mean anything (zero points are arbitrary).
  *
  * Outside the range every function gives `{ kind: 'none', why }`, never a clamped or continued value. Vapour is
- * accepted down to 0.2 F below dew and liquid up to 0.2 F above bubble, where the metastable value is given, so
- * that rounding at saturation does not turn into a refusal.
+ * accepted down to 0.2 F below dew and liquid up to 0.2 F above bubble, where the metastable value is given, and
+ * vapour up to 0.2 F above `vapourHighF`, so that rounding at an edge does not turn into a refusal.
  */
 export type RefrigerantProperties = {
   readonly name: RefrigerantName;
@@ -60,5 +60,5 @@ export type RefrigerantProperties = {
   readonly vapourFAtEnthalpy: (psia: number, enthalpyBtuLb: number) => number | OutOfRange;
 };
 
-/** Slack at saturation within which vapour or liquid is still taken as single-phase [F difference]. */
-export const SATURATION_SLACK_FD = 0.2;
+/** Slack at saturation and at the hottest vapour within which a temperature is still taken as inside [F difference]. */
+export const EDGE_SLACK_FD = 0.2;

@@ -1,4 +1,10 @@
-import type { PropertyRange } from './table-range';
+/** Where property functions give values. */
+export type PropertyRange = {
+  readonly lowPsia: number;
+  readonly highPsia: number;
+  readonly vapourHighF: number;
+  readonly liquidLowF: number;
+};
 
 /** Saturation curve: temperature from pressure and back, each a polynomial in its coordinate (table-coordinates.ts). */
 export type CurveData = {

@@ -113,28 +113,20 @@ export function fAtCoordinate(isobar: Isobar, v: number): number {
 /** Patch value at both coordinates: Horner in u inside Horner in v. */
 export function patchAt(coefficients: Float64Array, u: number, v: number): number {
   let sum = 0;
-  for (let j = 56; j >= 0; j -= 8) {
-    const row =
-      ((((((at(coefficients, j + 7) * u + at(coefficients, j + 6)) * u + at(coefficients, j + 5)) * u +
-        at(coefficients, j + 4)) *
-        u +
-        at(coefficients, j + 3)) *
-        u +
-        at(coefficients, j + 2)) *
-        u +
-        at(coefficients, j + 1)) *
-        u +
-      at(coefficients, j);
-    sum = sum * v + row;
-  }
+  for (let block = 56; block >= 0; block -= 8) sum = sum * v + blockAt(coefficients, block, u);
   return sum;
 }
 
-function at(coefficients: Float64Array, i: number): number {
-  return coefficients[i] as number;
+/** One block of eight rising powers of u. */
+function blockAt(coefficients: Float64Array, block: number, u: number): number {
+  let sum = coefficients[block + 7] as number;
+  for (let i = block + 6; i >= block; i -= 1) sum = sum * u + (coefficients[i] as number);
+  return sum;
 }
 
 const alongIsobar = new Float64Array(8);
+/** How far beyond the isobar's ends a value is still followed; callers decide by temperature what to accept. */
+const SLACK = 0.05;
 
 /**
  * Coordinate at which a rising patch property takes a value on one isobar: Newton steps inside a bracket.
@@ -142,14 +134,14 @@ const alongIsobar = new Float64Array(8);
  * @param coefficients  patch that rises with v
  * @param u  pressure coordinate
  * @param value  wanted value
- * @returns coordinate, or -2 / 2 when the value lies below / above the isobar's ends by more than rounding
+ * @returns coordinate, -Infinity or Infinity when the value lies below or above the isobar and its slack
  */
 export function coordinateOfValue(coefficients: Float64Array, u: number, value: number): number {
-  for (let j = 0; j < 8; j += 1) {
-    alongIsobar[j] = evaluatePolynomial(coefficients.subarray(8 * j, 8 * j + 8), u);
-  }
-  let low = -1.02;
-  let high = 1.02;
+  for (let j = 0; j < 8; j += 1) alongIsobar[j] = blockAt(coefficients, 8 * j, u);
+  let low = -1 - SLACK;
+  let high = 1 + SLACK;
+  if (value < blockAt(alongIsobar, 0, low)) return Number.NEGATIVE_INFINITY;
+  if (value > blockAt(alongIsobar, 0, high)) return Number.POSITIVE_INFINITY;
   let v = 0;
   for (let i = 0; i < 60; i += 1) {
     let sum = 0;
@@ -163,9 +155,8 @@ export function coordinateOfValue(coefficients: Float64Array, u: number, value: 
     else low = v;
     const newton = v - miss / slope;
     const next = newton > low && newton < high ? newton : (low + high) / 2;
-    if (Math.abs(next - v) < 1e-12) break;
+    if (Math.abs(next - v) < 1e-11) return next;
     v = next;
   }
-  if (v > 1.01) return 2;
-  return v < -1.01 ? -2 : v;
+  return v;
 }

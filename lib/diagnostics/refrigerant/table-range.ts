@@ -3,14 +3,7 @@ import ranges from './data/table-ranges.json';
 import type { Eos } from './helmholtz';
 import { fFromK, PA_PER_PSI } from './ip-units';
 import { saturationEndPa, saturationK, saturationPa } from './saturation';
-
-/** Where property functions give values. */
-export type PropertyRange = {
-  readonly lowPsia: number;
-  readonly highPsia: number;
-  readonly vapourHighF: number;
-  readonly liquidLowF: number;
-};
+import type { PropertyRange } from './table-format';
 
 /**
  * Range of the property functions of one refrigerant, worked out from its equation of state.
