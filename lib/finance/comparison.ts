@@ -24,7 +24,7 @@ export type LoanQuote = {
   readonly termMonths: number;
   readonly financeChargeUsd: MoneyText;
   readonly totalOfPaymentsUsd: MoneyText;
-  /** Down payment plus all payments. */
+  /** Down payment, fee paid at the start, and all payments. */
   readonly totalPaidUsd: MoneyText;
   readonly noteRateFracPerYear: number;
   readonly apr: Rate;
