@@ -12,6 +12,10 @@ export type DerivedInput = {
   readonly unit: string;
   readonly basis: Basis;
   readonly source?: string;
+  /** Standard uncertainty taken for this input, same unit. */
+  readonly sd?: number;
+  /** Share of the result's variance that comes from this input. */
+  readonly shareFrac?: number;
 };
 
 /** A number computed from readings; it opens to its inputs, formula and source. */

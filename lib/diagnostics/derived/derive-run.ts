@@ -1,0 +1,93 @@
+import type { DerivedValue } from '../findings';
+import { type RunContext, wetBulbFromHumidity } from '../run-context';
+import {
+  airDifference,
+  airflowPerTon,
+  bestAirflow,
+  directAirflow,
+  grilleAirflow,
+  grilleFreeArea,
+  heatRiseAirflow,
+  sensibleCapacity,
+  totalCapacity,
+  totalExternalStatic,
+} from './air-side';
+import { efficiency, massFlow, refrigerantCapacity, refrigerantCop } from './balance';
+import {
+  compressorCapacitor,
+  fanCapacitor,
+  loadAmpsRatio,
+  stripAmpsRatio,
+  stripNominalAmps,
+  voltageDeviation,
+} from './electric-side';
+import { blowerPower, compressorPower, outdoorUnitPower, powerFactor } from './power';
+import {
+  compressionRatio,
+  condensingMean,
+  condensingOverAir,
+  dischargeSuperheat,
+  drierDrop,
+  evaporatingBelowAir,
+  evaporatingDew,
+  liquidSubcooling,
+  suctionSuperheat,
+} from './refrigerant-side';
+
+/**
+ * Every quantity that follows from the readings of one run. What a missing reading would be needed for is left out.
+ *
+ * @param context  run with its unit and site
+ * @returns derived values in the order a technician reads them; ids are unique
+ * Check: tests/diagnostics/derive-run.test.ts
+ */
+export function deriveRun(context: RunContext): readonly DerivedValue[] {
+  const methods = present([directAirflow(context), grilleAirflow(context), heatRiseAirflow(context)]);
+  const airflow = bestAirflow(methods);
+  const capacity = refrigerantCapacity(context);
+  const outdoorUnit = outdoorUnitPower(context);
+  const wetBulb = context.run.returnWetBulbF === undefined ? wetBulbFromHumidity(context) : undefined;
+  return present([
+    evaporatingDew(context),
+    suctionSuperheat(context),
+    condensingMean(context),
+    liquidSubcooling(context),
+    dischargeSuperheat(context),
+    compressionRatio(context),
+    condensingOverAir(context),
+    evaporatingBelowAir(context),
+    drierDrop(context),
+    efficiency(context),
+    ...methods,
+    airflow,
+    airflowPerTon(context, airflow),
+    grilleFreeArea(context),
+    totalExternalStatic(context),
+    airDifference(context),
+    wetBulb,
+    sensibleCapacity(context, airflow),
+    totalCapacity(context, airflow),
+    outdoorUnit,
+    compressorPower(context),
+    blowerPower(context),
+    powerFactor(context),
+    massFlow(context),
+    capacity,
+    refrigerantCop(capacity, outdoorUnit),
+    voltageDeviation(context),
+    loadAmpsRatio(context),
+    compressorCapacitor(context),
+    fanCapacitor(context),
+    stripNominalAmps(context),
+    stripAmpsRatio(context),
+  ]);
+}
+
+/** A derived value by its id. */
+export function derivedById(values: readonly DerivedValue[], id: string): DerivedValue | undefined {
+  return values.find((value) => value.id === id);
+}
+
+function present(values: readonly (DerivedValue | undefined)[]): DerivedValue[] {
+  return values.filter((value) => value !== undefined);
+}
