@@ -1,0 +1,90 @@
+import { type Composing, leaveChoice, namesInQuotes, scenario, stayWords, told } from './composing';
+import { dollarWords, moneyRangeWords } from './money-words';
+import { listWords, phrase } from './phrase';
+import { extraCost } from './running-cost-section';
+import type { Sheet } from './sheet';
+
+/** Recommendation with its reason and what would change it; or that choices cost about the same. */
+export function adviceSection(c: Composing): Sheet['pageOne']['advice'] {
+  const { words, comparison } = c;
+  const { choiceId, reason, wouldChange } = comparison.recommendation;
+  const title = phrase(words, 'advice.title');
+  const rest = {
+    changeTitle: phrase(words, 'advice.change'),
+    wouldChange: wouldChange.map((s) => told(c, s)),
+  };
+  if (choiceId !== undefined) {
+    const name = c.names.choice(choiceId) ?? choiceId;
+    const sentences = [phrase(words, 'advice.recommended', { name }), told(c, reason)];
+    return { title, kind: 'recommended', sentences, ...rest };
+  }
+  const alike = aboutTheSame(c);
+  if (alike.length > 1) {
+    const names = listWords(words, namesInQuotes(c, alike));
+    return {
+      title,
+      kind: 'aboutTheSame',
+      sentences: [phrase(words, 'advice.same', { names }), told(c, reason)],
+      ...rest,
+    };
+  }
+  return { title, kind: 'open', sentences: [phrase(words, 'advice.open'), told(c, reason)], ...rest };
+}
+
+/** Ids of the choices that cost about the same as the cheapest, the cheapest among them, in the table's order. */
+export function aboutTheSame(c: Composing): string[] {
+  const { choices, lowestTotalId, aboutTheSameIds } = c.comparison;
+  return choices
+    .map((choice) => choice.id)
+    .filter((id) => id === lowestTotalId || aboutTheSameIds.includes(id));
+}
+
+/** What a year of waiting costs in running cost, against the choice one would otherwise take. */
+export function waitingSection(c: Composing): Sheet['pageOne']['waiting'] {
+  const title = phrase(c.words, 'waiting.title');
+  const leave = leaveChoice(c);
+  const others = c.comparison.choices.filter((choice) => choice.kind !== 'leave');
+  const other =
+    others.find((choice) => choice.id === c.comparison.recommendation.choiceId) ?? cheapest(others);
+  const cheapestIsLeaving =
+    leave !== undefined &&
+    leave.id === c.comparison.lowestTotalId &&
+    c.comparison.recommendation.choiceId === leave.id;
+  const first = cheapestIsLeaving ? [phrase(c.words, 'waiting.cheapest', { stay: stayWords(c) })] : [];
+  if (leave === undefined || other === undefined) {
+    return { title, sentences: [...first, phrase(c.words, 'waiting.none')] };
+  }
+  return {
+    title,
+    sentences: [...first, runningCostOfWaiting(c, other.id), phrase(c.words, 'waiting.price')],
+  };
+}
+
+function cheapest<T extends { readonly totalTodayUsd: { readonly likely: number } }>(
+  choices: readonly T[],
+): T | undefined {
+  return choices.reduce<T | undefined>(
+    (best, choice) =>
+      best === undefined || choice.totalTodayUsd.likely < best.totalTodayUsd.likely ? choice : best,
+    undefined,
+  );
+}
+
+function runningCostOfWaiting(c: Composing, otherId: string): string {
+  const extra = extraCost(
+    scenario(c, leaveChoice(c)?.id ?? 'asFound') ?? scenario(c, 'asFound'),
+    scenario(c, otherId),
+  );
+  const name = c.names.choice(otherId) ?? otherId;
+  if (extra === undefined) return phrase(c.words, 'waiting.unknown');
+  const { usd } = moneyRangeWords(c.words, extra);
+  const ends = (low: number, high: number) => ({ low: dollar(c, low), high: dollar(c, high), name });
+  if (usd.low > 0) return phrase(c.words, 'waiting.extra', ends(usd.low, usd.high));
+  if (usd.low === 0 && usd.high > 0) return phrase(c.words, 'waiting.little', ends(usd.low, usd.high));
+  if (usd.high <= 0) return phrase(c.words, 'waiting.less', ends(-usd.high, -usd.low));
+  return phrase(c.words, 'waiting.either', { more: dollar(c, usd.high), less: dollar(c, -usd.low), name });
+}
+
+function dollar(c: Composing, usd: number): string {
+  return dollarWords(c.words, usd);
+}

@@ -1,0 +1,57 @@
+import { fieldAt, unitWords } from '../visit/field-at';
+import { Run } from '../visit/run';
+import { phrase, plainNumber, type Words } from './phrase';
+import { stagePhrases } from './stage-phrases';
+
+/** Decimals a reading or derived value is printed with, by unit; a unit not listed gets one. Status: as instruments show them. */
+const decimalsOf: Readonly<Record<string, number>> = {
+  psig: 0,
+  psia: 0,
+  F: 0,
+  Fd: 0,
+  V: 0,
+  W: 0,
+  cfm: 0,
+  'cfm/ton': 0,
+  'Btu/h': 0,
+  fpm: 0,
+  min: 0,
+  in2: 0,
+  'in. w.c.': 2,
+  ratio: 2,
+};
+
+/**
+ * Plain name of a reading or derived value: the visit's own label, or the earlier stage's words.
+ *
+ * @param id  field name of a run ("suctionPsig") or id of a derived value ("suctionSuperheatFd")
+ * @returns the name, or `undefined` when nobody has words for it
+ * Check: tests/sheet/reading-words.test.ts
+ */
+export function quantityName(words: Words, id: string): string | undefined {
+  const told = stagePhrases[words.locale][`derived.${id}`];
+  if (told !== undefined) return told;
+  return id in Run.shape ? fieldAt(['runs', '0', id]).label : undefined;
+}
+
+/** Number and unit as printed: "118 psig", "0.45 in. w.c.", "70 %". */
+export function quantityWords(words: Words, value: number, unit: string): string {
+  if (unit === 'frac') return phrase(words, 'percent.value', { value: plainNumber(words, value * 100, 0) });
+  const shown = unitWords(unit);
+  const number = quantityNumber(words, value, unit);
+  return shown === '' ? number : phrase(words, 'readings.withUnit', { value: number, unit: shown });
+}
+
+/** The number alone. */
+export function quantityNumber(words: Words, value: number, unit: string): string {
+  return plainNumber(words, unit === 'frac' ? value * 100 : value, decimalsOf[unit] ?? 1);
+}
+
+/** Range of a target with its unit once: "65 to 72 psig". */
+export function quantityRangeWords(words: Words, low: number, high: number, unit: string): string {
+  const ends = { low: quantityNumber(words, low, unit), high: quantityNumber(words, high, unit) };
+  const shown = unit === 'frac' ? '%' : unitWords(unit);
+  return shown === ''
+    ? phrase(words, 'assumptions.range', ends)
+    : phrase(words, 'readings.target', { ...ends, unit: shown });
+}

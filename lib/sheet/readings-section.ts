@@ -1,0 +1,103 @@
+import type { DerivedValue, RunFindings, Target, Verdict } from '../diagnostics/findings';
+import type { Basis } from '../visit/basis';
+import { fieldAt } from '../visit/field-at';
+import type { Run } from '../visit/run';
+import type { Composing } from './composing';
+import { listWords, phrase } from './phrase';
+import { quantityName, quantityRangeWords, quantityWords } from './reading-words';
+import type { ReadingRow, ReadingTable, Sheet } from './sheet';
+
+/** Every run with its readings, what a healthy unit would show, and the verdict in words. */
+export function readingsSection(c: Composing): Sheet['pageTwo']['readings'] {
+  const { words } = c;
+  const seen = c.visit.observations.map((o) =>
+    o.id === 'other' && o.note ? o.note : phrase(words, `seen.${o.id}`),
+  );
+  return {
+    title: phrase(words, 'readings.title'),
+    columns: [
+      phrase(words, 'readings.columnName'),
+      phrase(words, 'readings.columnReading'),
+      phrase(words, 'readings.columnTarget'),
+      phrase(words, 'readings.columnVerdict'),
+      phrase(words, 'readings.columnBasis'),
+    ],
+    tables: c.visit.runs.map((run, i) => readingTable(c, run, i)),
+    ...(seen.length === 0 ? {} : { seen: phrase(words, 'readings.seen', { list: listWords(words, seen) }) }),
+    ...(c.visit.runs.length === 0 ? { none: phrase(words, 'readings.none') } : {}),
+  };
+}
+
+function readingTable(c: Composing, run: Run, position: number): ReadingTable {
+  const { words } = c;
+  const found = c.findings.runs.find((r) => r.runId === run.id);
+  const mode = phrase(words, run.mode === 'heating' ? 'readings.modeHeating' : 'readings.modeCooling');
+  const judged = new Set(found?.targets.map((target) => target.id) ?? []);
+  const also = rawReadings(run).filter((reading) => !judged.has(reading.id));
+  return {
+    title:
+      run.label === undefined || run.label.trim() === ''
+        ? phrase(words, 'readings.runUnnamed', { number: position + 1, mode })
+        : phrase(words, 'readings.run', { label: run.label, mode }),
+    rows: found === undefined ? [] : found.targets.map((target) => readingRow(c, target, found)),
+    ...(also.length === 0 ? {} : { also: alsoWords(c, also) }),
+  };
+}
+
+type RawReading = {
+  readonly id: string;
+  readonly label: string;
+  readonly value: number;
+  readonly unit: string;
+};
+
+/** Numeric readings of a run in the schema's order. */
+export function rawReadings(run: Run): RawReading[] {
+  return Object.entries(run).flatMap(([id, value]) => {
+    if (typeof value !== 'number') return [];
+    const field = fieldAt(['runs', '0', id]);
+    return [{ id, label: field.label, value, unit: field.unit ?? '' }];
+  });
+}
+
+function alsoWords(c: Composing, readings: readonly RawReading[]): string {
+  const items = readings.map((r) =>
+    phrase(c.words, 'readings.alsoItem', {
+      name: lowerFirst(r.label),
+      value: quantityWords(c.words, r.value, r.unit),
+    }),
+  );
+  return phrase(c.words, 'readings.also', { list: items.join('; ') });
+}
+
+function readingRow(c: Composing, target: Target, found: RunFindings): ReadingRow {
+  const { words } = c;
+  const derived = found.derived.find((d) => d.id === target.id);
+  const reading = target.reading ?? derived?.value;
+  const basis = basisOf(derived);
+  return {
+    name: quantityName(words, target.id) ?? target.id,
+    found:
+      reading === undefined ? phrase(words, 'verdict.notRead') : quantityWords(words, reading, target.unit),
+    target: quantityRangeWords(words, target.low, target.high, target.unit),
+    verdict: verdictWords(c, reading, target.verdict),
+    off: target.verdict === 'above' || target.verdict === 'below',
+    basis,
+    basisWords: phrase(words, `basis.${basis}`),
+  };
+}
+
+/** A reading without a derived value was read off an instrument. */
+function basisOf(derived: DerivedValue | undefined): Basis {
+  return derived?.basis ?? 'measured';
+}
+
+function verdictWords(c: Composing, reading: number | undefined, verdict: Verdict | undefined): string {
+  if (reading === undefined) return phrase(c.words, 'verdict.notRead');
+  return phrase(c.words, verdict === undefined ? 'verdict.none' : `verdict.${verdict}`);
+}
+
+function lowerFirst(text: string): string {
+  // "SEER" stays; "Suction pressure" becomes "suction pressure".
+  return /^[A-Z][a-z]/.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text;
+}
