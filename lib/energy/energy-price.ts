@@ -1,0 +1,36 @@
+import { resolveAssumption } from '../visit/assumption';
+import type { Basis } from '../visit/basis';
+import type { Visit } from '../visit/visit';
+import data from './data/energy-prices.json';
+
+export type EnergyPrice = {
+  readonly usdPerKwh: number;
+  readonly basis: Basis;
+  readonly source: string;
+};
+
+/**
+ * Price of one more or one less kilowatt-hour.
+ *
+ * @param visit  its tariff wins; then a price somebody set as an assumption; then the state's average; then the
+ *   general assumption
+ * @returns price [USD/kWh] with basis and source. Fixed charges stay apart: no choice saves them.
+ * Source: US EIA state energy data 2023, status read
+ * Check: tests/energy/energy-price.test.ts
+ */
+export function energyPrice(visit: Visit): EnergyPrice {
+  if (visit.tariff !== undefined) {
+    return { usdPerKwh: visit.tariff.energyUsdPerKwh, basis: 'bill', source: 'Tariff given at the visit' };
+  }
+  const assumed = resolveAssumption(visit.assumptions, 'electricityUsdPerKwh');
+  const averages: Readonly<Record<string, number>> = data.electricityUsdPerKwh;
+  const state = visit.site.stateCode === undefined ? undefined : averages[visit.site.stateCode];
+  if (assumed.setBy === 'keepworth' && state !== undefined) {
+    return {
+      usdPerKwh: state,
+      basis: 'assumed',
+      source: `Average of ${visit.site.stateCode}, ${data.year}: ${data.source}`,
+    };
+  }
+  return { usdPerKwh: assumed.likely, basis: 'assumed', source: assumed.source };
+}

@@ -1,0 +1,195 @@
+import { invariant } from '../math/invariant';
+import { coolingHour, type HeatingHour, heatingHour } from './bin-hour';
+import { MONTHS } from './climate-model';
+import defaults from './data/load-defaults.json';
+import type { EnergyYear } from './energy-result';
+import { coolingLoadBtuh, type HouseLoad, heatingLoadBtuh } from './house-load';
+import type { UnitBins } from './unit-bins';
+
+/** Ratios to the healthy unit; 1 = nothing lost. */
+export type LossRatios = {
+  readonly coolingCapacity: number;
+  readonly coolingPower: number;
+  readonly heatingCapacity: number;
+  readonly heatingPower: number;
+};
+
+export const noLoss: LossRatios = {
+  coolingCapacity: 1,
+  coolingPower: 1,
+  heatingCapacity: 1,
+  heatingPower: 1,
+};
+
+/** The house, its weather and its prices: the same for every scenario. */
+export type YearContext = {
+  readonly load: HouseLoad;
+  /** The unit has to heat the house as well. */
+  readonly heats: boolean;
+  /** Hours, length 12 x bins, month-major. */
+  readonly monthBinHours: Float64Array;
+  readonly priceUsdPerKwh: number;
+  readonly co2LbPerKwh: number;
+};
+
+/** Mean powers and flows of one hour in one bin. */
+type BinMeans = {
+  readonly heatingW: number;
+  readonly stripW: number;
+  readonly coolingW: number;
+  readonly blowerW: number;
+  readonly standbyW: number;
+  readonly heatBtuh: number;
+  readonly coolBtuh: number;
+  readonly unmetBtuh: number;
+  readonly unmet: boolean;
+};
+
+/**
+ * One year of one unit in this house: each bin is solved once and weighted by its hours, month by month.
+ *
+ * @param bins     full-speed performance per bin
+ * @param ratios   loss per mode; capacity ratios > 0, power ratios > 0
+ * @param context  load, hours, price, emission factor
+ * @returns kWh by use, cost [USD] of energy alone (fixed charges apart), unmet hours, CO2 [lb]
+ * @throws invariant if a ratio is not positive
+ * Source: bin method with the part-load factor of AHRI 210/240; status secondary
+ * Check: tests/energy/unit-year.test.ts
+ */
+export function unitYear(bins: UnitBins, ratios: LossRatios, context: YearContext): EnergyYear {
+  for (const ratio of Object.values(ratios)) invariant(ratio > 0, `loss ratio ${ratio}`);
+  const means = bins.binF.map((_, i) => binMeans(bins, i, ratios, context));
+  const total = emptyTotals();
+  const byMonth = [];
+  for (let month = 0; month < MONTHS; month += 1) {
+    const part = emptyTotals();
+    means.forEach((mean, bin) => {
+      addHours(part, mean, context.monthBinHours[month * means.length + bin] ?? 0);
+    });
+    byMonth.push({
+      heatingKwh: part.heatingKwh,
+      stripKwh: part.stripKwh,
+      coolingKwh: part.coolingKwh,
+      otherKwh: part.blowerKwh + part.standbyKwh,
+      costUsd: kwhOf(part) * context.priceUsdPerKwh,
+    });
+    addTotals(total, part);
+  }
+  const totalKwh = kwhOf(total);
+  return {
+    heatingCompressorKwh: total.heatingKwh,
+    stripHeatKwh: total.stripKwh,
+    coolingKwh: total.coolingKwh,
+    blowerKwh: total.blowerKwh,
+    standbyKwh: total.standbyKwh,
+    totalKwh,
+    costUsd: totalKwh * context.priceUsdPerKwh,
+    heatDeliveredBtu: total.heatBtu,
+    coolingDeliveredBtu: total.coolBtu,
+    unmetHours: total.unmetHours,
+    unmetBtu: total.unmetBtu,
+    co2Lb: totalKwh * context.co2LbPerKwh,
+    byMonth,
+  };
+}
+
+/**
+ * Heating in one bin, losses applied; the compressor rests at or below its cut-out.
+ *
+ * Check: tests/energy/unit-year.test.ts
+ */
+export function heatingInBin(
+  bins: UnitBins,
+  bin: number,
+  ratios: LossRatios,
+  load: HouseLoad,
+): HeatingHour & { readonly loadBtuh: number; readonly grossBtuh: number } {
+  const outdoorF = bins.binF[bin] ?? 0;
+  const { unit } = bins;
+  const rests = unit.heating === undefined || outdoorF <= unit.cutOutF;
+  const grossBtuh = rests ? 0 : (bins.heatingGrossBtuh[bin] ?? 0) * ratios.heatingCapacity;
+  const loadBtuh = heatingLoadBtuh(load, outdoorF);
+  const hour = heatingHour({
+    loadBtuh,
+    grossBtuh,
+    outdoorW: (bins.heatingOutdoorW[bin] ?? 0) * ratios.heatingPower,
+    blowerW: unit.blowerW,
+    stripW: unit.stripKw * 1000,
+    cyclicFrac: unit.heating?.cyclicFrac ?? 0,
+  });
+  return { ...hour, loadBtuh, grossBtuh };
+}
+
+function binMeans(bins: UnitBins, bin: number, ratios: LossRatios, context: YearContext): BinMeans {
+  const outdoorF = bins.binF[bin] ?? 0;
+  const { unit } = bins;
+  const cooling = coolingHour({
+    loadBtuh: coolingLoadBtuh(context.load, outdoorF),
+    grossBtuh: (bins.coolingGrossBtuh[bin] ?? 0) * ratios.coolingCapacity,
+    outdoorW: (bins.coolingOutdoorW[bin] ?? 0) * ratios.coolingPower,
+    blowerW: unit.blowerW,
+    cyclicFrac: unit.cooling.cyclicFrac,
+  });
+  const heating = context.heats ? heatingInBin(bins, bin, ratios, context.load) : undefined;
+  const running = Math.min(1, cooling.runningFrac + (heating?.runningFrac ?? 0));
+  const loadBtuh = cooling.deliveredBtuh + cooling.unmetBtuh + (heating?.loadBtuh ?? 0);
+  const unmetBtuh = cooling.unmetBtuh + (heating?.unmetBtuh ?? 0);
+  return {
+    heatingW: heating?.outdoorW ?? 0,
+    stripW: heating?.stripW ?? 0,
+    coolingW: cooling.outdoorW,
+    blowerW: cooling.blowerW + (heating?.blowerW ?? 0),
+    standbyW: outdoorF < unit.crankcaseBelowF ? unit.crankcaseW * (1 - running) : 0,
+    heatBtuh: (heating?.compressorBtuh ?? 0) + (heating?.stripBtuh ?? 0),
+    coolBtuh: cooling.deliveredBtuh,
+    unmetBtuh,
+    unmet: unmetBtuh > defaults.unmetShareFrac.value * loadBtuh,
+  };
+}
+
+type Totals = {
+  heatingKwh: number;
+  stripKwh: number;
+  coolingKwh: number;
+  blowerKwh: number;
+  standbyKwh: number;
+  heatBtu: number;
+  coolBtu: number;
+  unmetBtu: number;
+  unmetHours: number;
+};
+
+function emptyTotals(): Totals {
+  return {
+    heatingKwh: 0,
+    stripKwh: 0,
+    coolingKwh: 0,
+    blowerKwh: 0,
+    standbyKwh: 0,
+    heatBtu: 0,
+    coolBtu: 0,
+    unmetBtu: 0,
+    unmetHours: 0,
+  };
+}
+
+function addHours(total: Totals, mean: BinMeans, hours: number): void {
+  const kiloHours = hours / 1000;
+  total.heatingKwh += mean.heatingW * kiloHours;
+  total.stripKwh += mean.stripW * kiloHours;
+  total.coolingKwh += mean.coolingW * kiloHours;
+  total.blowerKwh += mean.blowerW * kiloHours;
+  total.standbyKwh += mean.standbyW * kiloHours;
+  total.heatBtu += mean.heatBtuh * hours;
+  total.coolBtu += mean.coolBtuh * hours;
+  total.unmetBtu += mean.unmetBtuh * hours;
+  if (mean.unmet) total.unmetHours += hours;
+}
+
+function addTotals(total: Totals, part: Totals): void {
+  for (const key of Object.keys(total) as (keyof Totals)[]) total[key] += part[key];
+}
+
+function kwhOf(t: Totals): number {
+  return t.heatingKwh + t.stripKwh + t.coolingKwh + t.blowerKwh + t.standbyKwh;
+}

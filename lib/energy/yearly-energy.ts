@@ -1,0 +1,160 @@
+import type { Findings } from '../diagnostics/findings';
+import { healthyUnit } from '../diagnostics/healthy-unit/healthy-unit';
+import type { HealthyUnit } from '../diagnostics/healthy-unit/healthy-unit-model';
+import { assertNever } from '../math/invariant';
+import type { ReplaceChoice } from '../visit/choice';
+import type { Unit } from '../visit/unit';
+import type { Visit } from '../visit/visit';
+import type { Saying } from '../visit/wording';
+import { type Climate, hoursByMonthAndBin } from './climate-model';
+import { emissionFactor } from './emission-factor';
+import { energyAssumptions } from './energy-assumptions';
+import { energyPrice } from './energy-price';
+import type { EnergyResult, EnergyScenario } from './energy-result';
+import { type HouseLoad, houseLoad } from './house-load';
+import { lossEnds } from './loss-ratios';
+import { repairEffect } from './repair-effect';
+import { healthyScenario, scenarioOf } from './scenario';
+import { unitBins } from './unit-bins';
+import type { YearContext } from './unit-year';
+
+export type YearlyEnergyInput = {
+  readonly visit: Visit;
+  readonly healthy: HealthyUnit;
+  readonly loss: Findings['loss'];
+  readonly climate: Climate;
+};
+
+/**
+ * Energy and cost of a year in this house: with the unit healthy (`healthy`), as found (`asFound`), and after
+ * each choice (under the choice's id; leaving it equals as found).
+ *
+ * @param input  visit, its healthy unit, the loss per mode, the climate
+ * @returns scenarios with low / likely / high cost, the load lines, the price, everything assumed, notes
+ * The house and its weather are the same in every scenario; only the unit changes. Costs hold energy alone: fixed
+ * monthly charges are saved by no choice. A unit that does not heat leaves heating out of every scenario, unless
+ * its electric heat does the heating.
+ * Source: bin method; parts cite their own sources
+ * Check: tests/energy/yearly-energy.test.ts
+ */
+export function yearlyEnergy(input: YearlyEnergyInput): EnergyResult {
+  const { visit, healthy, climate } = input;
+  const load = houseLoad(visit, healthy, climate);
+  const price = energyPrice(visit);
+  const emission = emissionFactor(visit.site.stateCode);
+  const heats = unitHeatsHouse(visit, healthy);
+  const context: YearContext = {
+    load,
+    heats,
+    monthBinHours: hoursByMonthAndBin(climate),
+    priceUsdPerKwh: price.usdPerKwh,
+    co2LbPerKwh: emission.lbPerKwh,
+  };
+  const notes: Saying[] = [...climate.notes, ...healthy.notes.map(ofUnit), ...lossNotes(input, heats)];
+  const scenarios = scenariosOf(input, context, notes);
+  return {
+    scenarios,
+    climateName: climate.name,
+    load: loadSummary(load, climate),
+    priceUsdPerKwh: price.usdPerKwh,
+    priceBasis: price.basis,
+    assumptions: energyAssumptions({ visit, healthy, climate, load, price, emission }),
+    notes,
+  };
+}
+
+function scenariosOf(input: YearlyEnergyInput, context: YearContext, notes: Saying[]): EnergyScenario[] {
+  const { visit, healthy, climate } = input;
+  const bins = unitBins(healthy, climate.binF, context.load);
+  const ends = lossEnds(input.loss);
+  const asFound = scenarioOf('asFound', bins, ends, context);
+  const ofChoices = visit.choices.map((choice): EnergyScenario => {
+    switch (choice.kind) {
+      case 'leave':
+        return { ...asFound, id: choice.id };
+      case 'repair': {
+        const effect = repairEffect(choice, visit.suspectedCause?.cause);
+        notes.push(...effect.notes);
+        return scenarioOf(choice.id, bins, ends, context, effect.recoveredFrac);
+      }
+      case 'replace': {
+        const unit = replacementUnit(visit, healthy, choice);
+        notes.push(...unit.notes.map((note) => ofChoice(note, choice.name)));
+        notes.push(...replacementNotes(visit, unit, choice, context.heats));
+        return healthyScenario(choice.id, unitBins(unit, climate.binF, context.load), context);
+      }
+      default:
+        return assertNever(choice);
+    }
+  });
+  return [healthyScenario('healthy', bins, context), asFound, ...ofChoices];
+}
+
+/**
+ * The new unit of a replacement, as it performs with nothing wrong. Electric heat in the house stays.
+ *
+ * Check: tests/energy/yearly-energy.test.ts
+ */
+export function replacementUnit(visit: Visit, existing: HealthyUnit, choice: ReplaceChoice): HealthyUnit {
+  const unit: Unit = {
+    kind: choice.unitKind,
+    nominalTons: choice.nominalTons,
+    manufactureYear: Number.parseInt(visit.visitDate.slice(0, 4), 10),
+    ratings: choice.ratings,
+    electricHeatKw: existing.stripKw,
+    ...(choice.blower === undefined ? {} : { blower: choice.blower }),
+  };
+  return healthyUnit({
+    unit,
+    visitDate: visit.visitDate,
+    tier: choice.tier,
+    ...(visit.site.stateCode === undefined ? {} : { stateCode: visit.site.stateCode }),
+    assumptions: visit.assumptions,
+  });
+}
+
+function unitHeatsHouse(visit: Visit, healthy: HealthyUnit): boolean {
+  if (visit.site.otherHeat === true) return false;
+  return healthy.heating !== undefined || healthy.stripKw > 0;
+}
+
+function lossNotes(input: YearlyEnergyInput, heats: boolean): Saying[] {
+  const notes: Saying[] = [];
+  if (input.loss.cooling === undefined) notes.push({ code: 'lossMissing', values: { mode: 'cooling' } });
+  if (input.healthy.heating !== undefined) {
+    if (!heats) notes.push({ code: 'otherHeat' });
+    else if (input.loss.heating === undefined)
+      notes.push({ code: 'lossMissing', values: { mode: 'heating' } });
+  } else if (heats) notes.push({ code: 'stripsHeatHouse' });
+  return notes;
+}
+
+function replacementNotes(visit: Visit, unit: HealthyUnit, choice: ReplaceChoice, heats: boolean): Saying[] {
+  const values = { choice: choice.name };
+  if (unit.heating !== undefined && !heats && visit.site.otherHeat !== true) {
+    return [{ code: 'heatingNotCounted', values }];
+  }
+  if (unit.heating === undefined && heats) return [{ code: 'replacementStripsHeat', values }];
+  return [];
+}
+
+function ofUnit(note: Saying): Saying {
+  return { ...note, code: `unit.${note.code}` };
+}
+
+function ofChoice(note: Saying, choice: string): Saying {
+  return { code: `choice.${note.code}`, values: { ...note.values, choice } };
+}
+
+function loadSummary(load: HouseLoad, climate: Climate): EnergyResult['load'] {
+  return {
+    heatingBtuhAtDesign: Math.max(0, load.heatingBtuhPerF * (load.heatingBalanceF - climate.heatingDesignF)),
+    heatingDesignF: climate.heatingDesignF,
+    heatingBalanceF: load.heatingBalanceF,
+    coolingBtuhAtDesign: Math.max(0, load.coolingBtuhPerF * (climate.coolingDesignF - load.coolingBalanceF)),
+    coolingDesignF: climate.coolingDesignF,
+    coolingBalanceF: load.coolingBalanceF,
+    basis: load.basis,
+    source: load.source,
+  };
+}
