@@ -71,8 +71,9 @@ export function capitalRecoveryFactor(discountFracPerYear: number, years: number
 }
 
 /**
- * What a present value of year-end costs is multiplied by when they fall in the middle of the year instead. The
- * year's amount stays as it is; only its discounting moves. First cost and value left are points in time: unmoved.
+ * Half a year of discounting, (1 + d)^0.5: what the present value of yearly costs is multiplied by when they fall in
+ * the middle of the year, their amounts unmoved. With prices that grow at g up to the middle of the year: times
+ * (1 + g)^-0.5 as well. First cost and value left are points in time and stay where they are.
  *
  * Source: scaling identity, computed
  * Check: tests/finance/discount-factors.test.ts
