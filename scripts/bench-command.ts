@@ -1,0 +1,27 @@
+// npm run bench: one run, so that its ratios compare like with like. Times depend on the machine, ratios hardly.
+import path from 'node:path';
+import { tableText } from '../lib/sheet/comparison-table';
+import { benchAppraisal } from './bench-appraisal';
+import { benchPdf } from './bench-pdf';
+import { benchRefrigerant } from './bench-refrigerant';
+
+const demo = path.resolve(import.meta.dirname, '../data-demo');
+
+function print(title: string, header: readonly string[], rows: readonly (readonly string[])[]): void {
+  console.log(`\n${title}\n${tableText({ header, rows }, 48)}`);
+}
+
+console.log(
+  `Node ${process.versions.node}, ${process.platform} ${process.arch}; each time is the middle of several.`,
+);
+print(
+  'Refrigerant call: table against equation of state',
+  ['call', 'table', 'equation', 'ratio'],
+  benchRefrigerant(),
+);
+print('Appraisal', ['visit', 'appraise()', 'sheet as data', 'ratio'], await benchAppraisal(demo));
+print(
+  'PDF: sheet against an empty page by the same library',
+  ['document', 'time', 'size', 'ratio'],
+  await benchPdf(demo),
+);

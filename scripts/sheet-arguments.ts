@@ -1,0 +1,51 @@
+/** What `npm run sheet` was asked for. */
+export type SheetRequest = {
+  readonly visitFile: string;
+  readonly pdfFile?: string;
+  readonly json: boolean;
+  readonly paper: 'letter' | 'a4';
+};
+
+export const USAGE = `Usage: npm run sheet -- <visit.json> [<out.pdf>] [--paper letter|a4] [--json]
+
+Appraises one visit, prints the choices side by side and, when a PDF file is named, writes the sheet.
+  --paper letter|a4   paper of the sheet; letter when left out
+  --json              print the whole appraisal as JSON instead of the table
+                      (npm prints two lines of its own first: leave them out with  npm run -s sheet -- ...)
+
+Exit code: 0 done, 2 something in the file or the command to correct, 1 a fault of the program.
+Example: npm run sheet -- data-demo/<visit>.json out.pdf`;
+
+/**
+ * Reads the command line.
+ *
+ * @param args what follows the command
+ * @returns the request, or what is wrong with it in a sentence (empty when nothing was given at all)
+ * Check: tests/scripts/sheet-arguments.test.ts
+ */
+export function sheetRequest(args: readonly string[]): SheetRequest | { readonly problem: string } {
+  const files: string[] = [];
+  let json = false;
+  let paper: SheetRequest['paper'] = 'letter';
+  if (args.length === 0) return { problem: '' };
+  for (let i = 0; i < args.length; i++) {
+    const arg = args[i] ?? '';
+    if (arg === '--json') {
+      json = true;
+    } else if (arg === '--paper' || arg.startsWith('--paper=')) {
+      const named = arg === '--paper' ? args[++i] : arg.slice('--paper='.length);
+      if (named !== 'letter' && named !== 'a4') {
+        return { problem: `Paper must be letter or a4, not "${named ?? ''}".` };
+      }
+      paper = named;
+    } else if (arg.startsWith('-') && arg !== '-') {
+      return { problem: `There is no option "${arg}".` };
+    } else {
+      files.push(arg);
+    }
+  }
+  const [visitFile, pdfFile, extra] = files;
+  if (visitFile === undefined) return { problem: 'No visit file was named.' };
+  if (extra !== undefined) return { problem: `One visit and one PDF at a time; "${extra}" is too much.` };
+  return { visitFile, ...(pdfFile === undefined ? {} : { pdfFile }), json, paper };
+}

@@ -1,0 +1,61 @@
+// npm run sheet: one visit file in, the comparison as a table and the sheet as a PDF out.
+import { writeFileSync } from 'node:fs';
+import path from 'node:path';
+import { renderSheetPdf } from '../components/pdf/render-sheet-pdf';
+import { appraise } from '../lib/appraise/appraise';
+import { comparisonTable, tableText } from '../lib/sheet/comparison-table';
+import { composeSheet } from '../lib/sheet/compose-sheet';
+import { type SheetRequest, sheetRequest, USAGE } from './sheet-arguments';
+import { issuesText, visitFromFile } from './sheet-visit-file';
+
+const DONE = 0;
+const TO_CORRECT = 2;
+
+/** Does what was asked and gives the exit code. Only the table, or with --json the appraisal, goes to stdout. */
+async function runSheet(request: SheetRequest, folder: string): Promise<number> {
+  const reading = visitFromFile(path.resolve(folder, request.visitFile));
+  if (!reading.ok) {
+    console.error(issuesText(request.visitFile, reading.issues));
+    return TO_CORRECT;
+  }
+  const appraisal = appraise(reading.value);
+  const sheet = composeSheet({ ...appraisal, locale: 'en' });
+  if (request.pdfFile !== undefined) {
+    const pdf = await renderSheetPdf(sheet, { paper: request.paper });
+    const problem = writeProblem(path.resolve(folder, request.pdfFile), pdf);
+    if (problem !== undefined) {
+      console.error(`The sheet could not be written to ${request.pdfFile} (${problem}): name another file.`);
+      return TO_CORRECT;
+    }
+  }
+  if (request.json) {
+    process.stdout.write(`${JSON.stringify(appraisal, null, 2)}\n`);
+  } else {
+    process.stdout.write(`${tableText(comparisonTable(sheet, appraisal.comparison))}\n`);
+    if (request.pdfFile !== undefined) console.log(`\nSheet written to ${request.pdfFile}`);
+  }
+  return DONE;
+}
+
+function writeProblem(file: string, content: Uint8Array): string | undefined {
+  try {
+    writeFileSync(file, content);
+    return undefined;
+  } catch (error) {
+    return (error as NodeJS.ErrnoException).code ?? String(error);
+  }
+}
+
+// A reader that has seen enough (head, less) is no fault.
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  if (error.code === 'EPIPE') process.exit(DONE);
+  throw error;
+});
+
+const request = sheetRequest(process.argv.slice(2));
+if ('problem' in request) {
+  console.error(request.problem === '' ? USAGE : `${request.problem}\n\n${USAGE}`);
+  process.exitCode = TO_CORRECT;
+} else {
+  process.exitCode = await runSheet(request, process.env.KEEPWORTH_CWD ?? process.cwd());
+}

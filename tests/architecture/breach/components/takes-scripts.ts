@@ -1,0 +1,1 @@
+export type { Script } from '../scripts/fine-target';

@@ -1,0 +1,1 @@
+export type { Kept } from '@/lib/store/fine-target';

@@ -1,0 +1,1 @@
+export { join } from 'path';

@@ -1,0 +1,1 @@
+export type { Kept } from '../store/fine-target';

@@ -1,0 +1,1 @@
+export type { NextConfig } from 'next';

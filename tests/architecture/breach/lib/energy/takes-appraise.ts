@@ -1,0 +1,1 @@
+export type { Of } from '../appraise/fine-target';

@@ -1,0 +1,3 @@
+import type { B } from './cycle-b';
+
+export type A = B | 'a';

@@ -1,0 +1,3 @@
+import type { A } from './cycle-a';
+
+export type B = A | 'b';

@@ -1,0 +1,1 @@
+export { nothing } from 'keepworth-package-that-does-not-exist';

@@ -1,0 +1,1 @@
+export type { Part } from '@/components/fine-target';
