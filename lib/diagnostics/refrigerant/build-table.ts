@@ -109,15 +109,21 @@ function fitPatch(
 function patchState(frame: Frame, phase: Phase, spacing: number): (u: number, v: number) => StateSi {
   const { eos, fit, endPsia } = frame;
   const depth = axisBetween(pressureDepth(fit.lowPsia, endPsia), pressureDepth(fit.highPsia, endPsia));
-  return (u, v) => {
+  const farF = phase === 'vapour' ? frame.vapourHighF : frame.liquidLowF;
+  const saturation = new Map<number, { readonly psia: number; readonly nearF: number }>();
+  const isobarAt = (u: number): { readonly psia: number; readonly nearF: number } => {
+    const known = saturation.get(u);
+    if (known !== undefined) return known;
     const psia = psiaAtDepth(depth.middle + depth.half * u, endPsia);
-    const pressurePa = psia * PA_PER_PSI;
-    const nearF = fFromK(saturationK(eos, pressurePa, phase === 'vapour' ? 'dew' : 'bubble'));
-    const farF = phase === 'vapour' ? frame.vapourHighF : frame.liquidLowF;
-    const temperatureK = kFromF(
-      nearF + (farF - nearF) * isobarShare(v, isobarOffset(psia, endPsia, spacing)),
-    );
-    return stateAt(eos, temperatureK, densityAt(eos, temperatureK, pressurePa, phase));
+    const nearF = fFromK(saturationK(eos, psia * PA_PER_PSI, phase === 'vapour' ? 'dew' : 'bubble'));
+    saturation.set(u, { psia, nearF });
+    return { psia, nearF };
+  };
+  return (u, v) => {
+    const { psia, nearF } = isobarAt(u);
+    const share = isobarShare(v, isobarOffset(psia, endPsia, spacing));
+    const temperatureK = kFromF(nearF + (farF - nearF) * share);
+    return stateAt(eos, temperatureK, densityAt(eos, temperatureK, psia * PA_PER_PSI, phase));
   };
 }
 

@@ -24,7 +24,7 @@ type Source = { readonly eos: Eos; readonly range: PropertyRange };
  *
  * @param name  refrigerant
  * Outside the range: as `RefrigerantProperties`.
- * Check: tests/diagnostics/refrigerant/eos-properties.test.ts
+ * Check: tests/diagnostics/refrigerant/check-values.test.ts
  */
 export function eosProperties(name: RefrigerantName): RefrigerantProperties {
   const eos = compileEos(eosData[name]);

@@ -203,14 +203,16 @@ export function stateAt(eos: Eos, temperatureK: number, densityKgM3: number): St
 /**
  * Density of vapour or liquid at a temperature and pressure, by Newton steps that stay on the wanted branch.
  * Vapour starts at the ideal-gas density, liquid at a density above every liquid of interest; both then walk
- * towards the root from the stable side.
+ * towards the root from the stable side, neither crossing the reducing density, which divides the branches.
  *
  * @param eos  equation of state
  * @param temperatureK  temperature [K]
  * @param pressurePa    pressure [Pa], > 0
  * @param phase  branch to follow; slightly beyond saturation the metastable branch is followed
  * @returns density [kg/m3]
- * @throws invariant if the branch has no such pressure (beyond its end, far inside the two-phase dome)
+ * @throws invariant if no such density is found
+ * Far inside the two-phase dome equations of state have roots without meaning, which may be returned; callers stay
+ * at saturation or on the phase's own side of it.
  * Check: tests/diagnostics/refrigerant/helmholtz.test.ts
  */
 export function densityAt(eos: Eos, temperatureK: number, pressurePa: number, phase: Phase): number {
@@ -224,7 +226,8 @@ export function densityAt(eos: Eos, temperatureK: number, pressurePa: number, ph
     const miss = density * rt * (1 + r.residualDelta) - pressurePa;
     const step = -miss / slope;
     if (slope > 0 && Math.abs(step) <= 1e-10 * density) return density + step;
-    density = slope > 0 ? Math.max(0.5 * density, density + step) : inward * density;
+    const next = slope > 0 ? Math.max(0.5 * density, density + step) : inward * density;
+    density = phase === 'vapour' ? Math.min(next, eos.reducingKgM3) : Math.max(next, eos.reducingKgM3);
   }
   throw new Error(`invariant: no ${phase} at ${temperatureK} K and ${pressurePa} Pa`);
 }
