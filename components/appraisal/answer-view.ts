@@ -1,0 +1,137 @@
+import { t, tCode } from '@/components/words/words';
+import type { Appraisal } from '@/lib/appraise/appraisal';
+import type { DerivedValue, Flag, Loss, LossRoute, RunFindings, Target } from '@/lib/diagnostics/findings';
+import { namesOf } from '@/lib/sheet/composing';
+import { moneyRangeWords } from '@/lib/sheet/money-words';
+import { wordsOf } from '@/lib/sheet/phrase';
+import { quantityName, quantityRangeWords, quantityWords } from '@/lib/sheet/reading-words';
+import type { Sheet } from '@/lib/sheet/sheet';
+import { stageWords } from '@/lib/sheet/stage-words';
+import { fieldAt } from '@/lib/visit/field-at';
+import type { Saying } from '@/lib/visit/wording';
+import { balanceChart, costChart } from './chart-view';
+import { compareTable } from './compare-view';
+import { doubtWords, percentRangeWords, rangeOfLog } from './doubt-words';
+import type { AnswerView, DerivedView, FlagView, LossView, RouteView, RunView, TargetView } from './view';
+
+const words = wordsOf('en');
+
+/** The appraisal in the words of the screens; every number is written by the sheet's own rules. */
+export function answerView(appraisal: Appraisal, sheet: Sheet): AnswerView {
+  const { findings, energy, comparison } = appraisal;
+  const names = namesOf(words, comparison);
+  const told = (saying: Saying) => stageWords(words, saying, names);
+  const losses = [findings.loss.heating, findings.loss.cooling].filter((loss) => loss !== undefined);
+  const balance = balanceChart(energy, comparison);
+  return {
+    flags: findings.flags.map((flag) => flagView(flag, told)),
+    runs: findings.runs.map((run, i) => runView(run, i, told)),
+    losses: losses.map((loss) => lossView(loss, told)),
+    wouldNarrow: findings.wouldNarrow.map(told),
+    sheet,
+    table: compareTable(sheet, comparison),
+    cost: costChart(comparison),
+    ...(balance === undefined ? {} : { balance }),
+    energyNotes: energy.notes.map(told),
+    headline: headlineOf(appraisal),
+  };
+}
+
+/** The result in one line: the advice, else what leaving it costs. */
+export function headlineOf({ comparison }: Appraisal): string {
+  const { choiceId } = comparison.recommendation;
+  const picked = comparison.choices.find((choice) => choice.id === choiceId);
+  const total = (id: string | undefined) => {
+    const choice = comparison.choices.find((c) => c.id === id);
+    return choice === undefined ? '' : moneyRangeWords(words, choice.totalTodayUsd).full;
+  };
+  const stay = comparison.stayYears;
+  if (comparison.choices.length < 2) {
+    return t('headline.leaveOnly', { total: total(comparison.choices[0]?.id), stay });
+  }
+  if (picked !== undefined) return t('headline.picked', { name: picked.name, total: total(picked.id), stay });
+  return t('headline.same', { stay });
+}
+
+type Told = (saying: Saying) => string;
+
+function flagView(flag: Flag, told: Told): FlagView {
+  const code = flag.code.startsWith('flag.') ? flag.code : `flag.${flag.code}`;
+  return {
+    severity: flag.severity,
+    words: told({ ...flag, code }),
+    ...(flag.runId === undefined ? {} : { runId: flag.runId }),
+    readings: flag.readings,
+  };
+}
+
+function runView(run: RunFindings, at: number, told: Told): RunView {
+  const targets = new Map(run.targets.map((target) => [target.id, targetView(target, told)]));
+  const derived = run.derived.map((value) => derivedView(value, targets.get(value.id)));
+  const taken = new Set(run.derived.map((value) => value.id));
+  return {
+    id: run.runId,
+    name: run.label.trim() === '' ? t('run.name', { n: at + 1 }) : run.label,
+    mode: tCode(`option.mode.${run.mode}`),
+    derived,
+    targets: [...targets.values()].filter((target) => !taken.has(target.id)),
+  };
+}
+
+function nameOf(id: string): string {
+  return quantityName(words, id) ?? fieldAt(['unit', id]).label;
+}
+
+function derivedView(value: DerivedValue, target: TargetView | undefined): DerivedView {
+  return {
+    id: value.id,
+    name: nameOf(value.id),
+    value: quantityWords(words, value.value, value.unit),
+    doubt: doubtWords(words, value.sd, value.unit),
+    basis: tCode(`basis.${value.basis}`),
+    formula: value.formula,
+    source: value.source,
+    inputs: value.inputs.map((input) => ({
+      name: nameOf(input.name),
+      value: typeof input.value === 'number' ? quantityWords(words, input.value, input.unit) : input.value,
+      basis: tCode(`basis.${input.basis}`),
+      ...(input.source === undefined ? {} : { source: input.source }),
+    })),
+    ...(target === undefined ? {} : { target }),
+  };
+}
+
+function targetView(target: Target, told: Told): TargetView {
+  const verdict = target.verdict ?? 'none';
+  return {
+    id: target.id,
+    name: nameOf(target.id),
+    ...(target.reading === undefined ? {} : { reading: quantityWords(words, target.reading, target.unit) }),
+    range: quantityRangeWords(words, target.low, target.high, target.unit),
+    verdict,
+    verdictWords: t(`verdict.${verdict}`),
+    source: `${target.source} (${target.status})`,
+    ...(target.note === undefined ? {} : { note: told(target.note) }),
+  };
+}
+
+function lossView(loss: Loss, told: Told): LossView {
+  return {
+    mode: loss.mode,
+    title: tCode(`loss.${loss.mode}`),
+    capacity: percentRangeWords(loss.capacityRatioToHealthy),
+    power: percentRangeWords(loss.powerRatioToHealthy),
+    basis: tCode(`basis.${loss.basis}`),
+    routes: loss.routes.map((route) => routeView(route, told)),
+    notes: loss.notes.map(told),
+  };
+}
+
+function routeView(route: LossRoute, told: Told): RouteView {
+  return {
+    name: tCode(`route.${route.id}`),
+    ...(route.lnCapacity === undefined ? {} : { capacity: percentRangeWords(rangeOfLog(route.lnCapacity)) }),
+    ...(route.lnPower === undefined ? {} : { power: percentRangeWords(rangeOfLog(route.lnPower)) }),
+    ...(route.note === undefined ? {} : { note: told(route.note) }),
+  };
+}

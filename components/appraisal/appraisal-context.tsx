@@ -1,0 +1,63 @@
+'use client';
+
+import { createContext, type ReactNode, useContext, useEffect, useMemo, useState } from 'react';
+import { useDraftStore, useFieldBook } from '@/components/draft/draft-context';
+import { FieldIssues } from '@/components/form/use-field-issues';
+import { startAsker } from './ask-appraisal';
+import type { AnswerView, View } from './view';
+
+type Held = {
+  readonly view: View;
+  /** The last answer, kept in sight while the newest draft has none. */
+  readonly answer: AnswerView | undefined;
+  /** True while the newest change is not answered yet. */
+  readonly working: boolean;
+};
+
+const Holder = createContext<Held>({ view: { issues: [] }, answer: undefined, working: true });
+
+/** Answers every change of the draft, beside the page, and holds the newest answer for the screens below. */
+export function AppraisalHolder(props: { readonly first: View; readonly children: ReactNode }) {
+  const store = useDraftStore();
+  const book = useFieldBook();
+  const [answered, setAnswered] = useState<{ version: number; view: View }>({
+    version: 0,
+    view: props.first,
+  });
+  const [asked, setAsked] = useState(0);
+  useEffect(() => {
+    const asker = startAsker(book, (version, view) => setAnswered({ version, view }));
+    let seen = -1;
+    const look = () => {
+      const { version, draft } = store.get();
+      if (version === seen) return;
+      seen = version;
+      setAsked(version);
+      asker.ask(version, draft);
+    };
+    if (store.get().version > 0) look();
+    else seen = 0;
+    const stop = store.subscribe(look);
+    return () => {
+      stop();
+      asker.close();
+    };
+  }, [store, book]);
+  const held = useMemo<Held>(
+    () => ({
+      view: answered.view,
+      answer: answered.view.answer,
+      working: answered.version < asked,
+    }),
+    [answered, asked],
+  );
+  return (
+    <Holder.Provider value={held}>
+      <FieldIssues issues={answered.view.issues}>{props.children}</FieldIssues>
+    </Holder.Provider>
+  );
+}
+
+export function useAppraisal(): Held {
+  return useContext(Holder);
+}

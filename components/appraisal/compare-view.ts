@@ -1,0 +1,81 @@
+import { t } from '@/components/words/words';
+import type { ComparedChoice, Comparison } from '@/lib/finance/comparison';
+import { chanceBase, countOf } from '@/lib/sheet/chance-words';
+import { quotedWords, savingWords } from '@/lib/sheet/money-words';
+import { wordsOf } from '@/lib/sheet/phrase';
+import type { ChoiceColumn, Sheet } from '@/lib/sheet/sheet';
+
+const words = wordsOf('en');
+
+/** One cell; `signs` draws a chance as so many of equal signs. */
+export type CompareCell = {
+  readonly main: string;
+  readonly details: readonly string[];
+  readonly signs?: { readonly count: number; readonly of: number };
+};
+
+export type CompareRow = {
+  readonly id: string;
+  readonly label: string;
+  /** Quoted to the cent, not estimated. */
+  readonly quoted: boolean;
+  readonly cells: readonly CompareCell[];
+};
+
+/** All choices with the same rows, in the comparison's own order. */
+export type CompareTable = {
+  readonly columns: readonly ChoiceColumn[];
+  readonly rows: readonly CompareRow[];
+};
+
+/** The sheet's table for the screen: every choice in one table, and what each saves against leaving it. */
+export function compareTable(sheet: Sheet, comparison: Comparison): CompareTable {
+  const tables = [
+    sheet.pageOne.choices,
+    ...(sheet.pageTwo.moreChoices === undefined ? [] : [sheet.pageTwo.moreChoices]),
+  ];
+  const placed = comparison.choices.flatMap((choice) =>
+    tables.flatMap((table) => {
+      const at = table.columns.findIndex((column) => column.id === choice.id);
+      const column = table.columns[at];
+      return column === undefined ? [] : [{ choice, column, cells: table.rows.map((row) => row.cells[at]) }];
+    }),
+  );
+  const base = chanceBase(comparison.choices.map((choice) => choice.failsWithinStayFrac.likely));
+  const rows = sheet.pageOne.choices.rows.map((row, i) => ({
+    id: row.id,
+    label: row.label,
+    quoted: row.quoted,
+    cells: placed.map(({ choice, cells }): CompareCell => {
+      const cell = cells[i] ?? { main: '', details: [] };
+      if (row.id === 'payMonthly')
+        return { main: cell.main, details: [...cell.details, ...loanLines(choice)] };
+      if (row.id !== 'breakdown' || base !== 10) return cell;
+      return { ...cell, signs: { count: countOf(choice.failsWithinStayFrac.likely, base), of: base } };
+    }),
+  }));
+  const saving: CompareRow = {
+    id: 'saving',
+    label: t('compare.saving'),
+    quoted: false,
+    cells: placed.map(({ choice }) => ({
+      main: choice.kind === 'leave' ? t('compare.savingBase') : savingWords(words, choice.netSavingUsd),
+      details: [],
+    })),
+  };
+  const last = rows.findIndex((row) => row.id === 'total') + 1;
+  return {
+    columns: placed.map(({ column }) => column),
+    rows: [...rows.slice(0, last), saving, ...rows.slice(last)],
+  };
+}
+
+/** What must stand wherever a payment is shown, beyond rate and term. */
+function loanLines(choice: ComparedChoice): string[] {
+  if (choice.loan === undefined) return [];
+  return [
+    t('compare.down', { down: quotedWords(choice.loan.downPaymentUsd) }),
+    t('compare.totalOfPayments', { total: quotedWords(choice.loan.totalOfPaymentsUsd) }),
+    t('compare.notAnOffer'),
+  ];
+}

@@ -1,0 +1,121 @@
+import type { CompareCell, CompareTable } from '@/components/appraisal/compare-view';
+import type { ChoiceColumn } from '@/lib/sheet/sheet';
+
+/** Mark of a kind of choice: a shape besides the colour, the same in tables, bars and lines. */
+export function KindMark(props: { readonly kind: ChoiceColumn['kind'] }) {
+  const shape = { leave: '○', repair: '◆', replace: '■' }[props.kind];
+  const colour = { leave: 'text-leave', repair: 'text-repair', replace: 'text-replace' }[props.kind];
+  return (
+    <span aria-hidden="true" className={colour}>
+      {shape}
+    </span>
+  );
+}
+
+/** Choices side by side, the same rows for all; on narrow screens the cards stand in. */
+export function ChoiceTable(props: { readonly table: CompareTable; readonly caption: string }) {
+  const { columns, rows } = props.table;
+  return (
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: a box that scrolls must be reachable by keyboard
+    <section className="scroll-box mt-2 hidden md:block" tabIndex={0} aria-label={props.caption}>
+      <table className="w-full">
+        <thead>
+          <tr className="border-b-2 border-ink">
+            <td className="w-36" />
+            {columns.map((column) => (
+              <th
+                key={column.id}
+                scope="col"
+                className={`min-w-32 p-2 text-left align-bottom ${marked(column)}`}
+              >
+                {column.mark === undefined ? null : (
+                  <span className="mb-1 block bg-plum px-2 py-1 text-on-plum">{column.mark}</span>
+                )}
+                <span className="block font-normal text-soft">
+                  <KindMark kind={column.kind} /> {column.kindWords}
+                </span>
+                <span className="block">{column.name}</span>
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {rows.map((row) => (
+            <tr key={row.id} className={`border-b border-hair ${row.id === 'total' ? 'bg-plum-wash' : ''}`}>
+              <th scope="row" className="p-2 text-left align-top font-semibold">
+                {row.label}
+              </th>
+              {row.cells.map((cell, i) => (
+                <td
+                  key={columns[i]?.id}
+                  className={`p-2 align-top ${columns[i] === undefined ? '' : marked(columns[i])}`}
+                >
+                  <Cell cell={cell} quoted={row.quoted} />
+                </td>
+              ))}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </section>
+  );
+}
+
+/** The same choices and rows, one below the other. */
+export function ChoiceCards(props: { readonly table: CompareTable }) {
+  const { columns, rows } = props.table;
+  return (
+    <ul className="mt-2 grid gap-6 md:hidden">
+      {columns.map((column, i) => (
+        <li
+          key={column.id}
+          className={`border-2 p-3 ${column.mark === undefined ? 'border-hair' : 'border-plum'}`}
+        >
+          {column.mark === undefined ? null : (
+            <p className="mb-2 bg-plum px-2 py-1 font-semibold text-on-plum">{column.mark}</p>
+          )}
+          <p className="text-soft">
+            <KindMark kind={column.kind} /> {column.kindWords}
+          </p>
+          <h3 className="text-xl">{column.name}</h3>
+          <dl className="rows mt-2">
+            {rows.map((row) => {
+              const cell = row.cells[i];
+              return (
+                <div key={row.id} className="grid grid-cols-2 gap-3 py-2">
+                  <dt>{row.label}</dt>
+                  <dd>{cell === undefined ? null : <Cell cell={cell} quoted={row.quoted} />}</dd>
+                </div>
+              );
+            })}
+          </dl>
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+function marked(column: ChoiceColumn): string {
+  return column.mark === undefined ? '' : 'border-x-2 border-plum';
+}
+
+/** Quoted money is set upright and plain, estimates in the heavier face; a chance also as equal signs. */
+function Cell(props: { readonly cell: CompareCell; readonly quoted: boolean }) {
+  const { main, details, signs } = props.cell;
+  return (
+    <>
+      <span className={`block ${props.quoted ? 'font-mono' : 'text-lg font-semibold'}`}>{main}</span>
+      {signs === undefined ? null : (
+        <span aria-hidden="true" className="block tracking-widest">
+          {'●'.repeat(signs.count)}
+          {'○'.repeat(signs.of - signs.count)}
+        </span>
+      )}
+      {details.map((detail) => (
+        <span key={detail} className="block text-soft">
+          {detail}
+        </span>
+      ))}
+    </>
+  );
+}

@@ -1,0 +1,123 @@
+'use client';
+
+import dynamic from 'next/dynamic';
+import Link from 'next/link';
+import { useAppraisal } from '@/components/appraisal/appraisal-context';
+import type { AnswerView } from '@/components/appraisal/view';
+import { useDraftState, useVisitId } from '@/components/draft/draft-context';
+import { ErrorSummary } from '@/components/form/error-summary';
+import { Advice, CostNow } from '@/components/results/advice-block';
+import { FlagNote } from '@/components/results/flag-note';
+import { MissingNote } from '@/components/results/missing-note';
+import { Titled } from '@/components/results/titled';
+import { ConflictNotice } from '@/components/shell/conflict-notice';
+import { SaveWords } from '@/components/shell/save-words';
+import { UndoButton } from '@/components/shell/undo-button';
+import { isInvented, visitName } from '@/components/visit/parts';
+import { t } from '@/components/words/words';
+import { ChoiceCards, ChoiceTable } from './choice-table';
+import { FinancingBox } from './financing-box';
+import { SheetLink } from './sheet-link';
+import { TotalBars } from './total-bars';
+import { TryValues } from './try-values';
+
+const CostLines = dynamic(() => import('@/components/charts/cost-lines').then((m) => m.CostLines), {
+  ssr: false,
+  loading: () => <p>{t('chart.loading')}</p>,
+});
+const BalanceLines = dynamic(() => import('@/components/charts/balance-lines').then((m) => m.BalanceLines), {
+  ssr: false,
+  loading: () => <p>{t('chart.loading')}</p>,
+});
+
+/** All choices side by side, with everything one may try at the table. */
+export function CompareScreen() {
+  const id = useVisitId();
+  const { view, answer, working } = useAppraisal();
+  const name = useDraftState((s) => visitName(s.draft));
+  const invented = useDraftState((s) => isInvented(s.draft));
+  return (
+    <div className="mx-auto max-w-7xl px-4 pb-6">
+      <header className="py-4">
+        <Link href={`/visits/${id}#results`} className="inline-flex min-h-12 items-center no-print">
+          {t('compare.back')}
+        </Link>
+        <h1 className="text-2xl md:text-3xl">{t('compare.title')}</h1>
+        <p className="text-lg">{name === '' ? t('visit.unnamed') : name}</p>
+        {invented ? <p className="text-soft">{t('list.invented')}</p> : null}
+      </header>
+      <ConflictNotice />
+      <ErrorSummary />
+      {view.failure === undefined ? null : (
+        <p role="alert" className="note-danger mb-3">
+          {view.failure}
+        </p>
+      )}
+      {answer === undefined ? <MissingNote /> : <Answered answer={answer} working={working} />}
+      <div className="no-print sticky bottom-0 z-10 -mx-4 mt-8 border-t-2 border-ink bg-paper px-4 py-2">
+        <div className="flex flex-wrap items-center gap-x-3 gap-y-1">
+          <div className="min-w-0 flex-1">
+            <SaveWords />
+          </div>
+          <UndoButton />
+          <SheetLink />
+        </div>
+      </div>
+    </div>
+  );
+}
+
+function Answered(props: { readonly answer: AnswerView; readonly working: boolean }) {
+  const { answer } = props;
+  const { pageOne, pageTwo } = answer.sheet;
+  const dangers = answer.flags.filter((flag) => flag.severity === 'danger');
+  return (
+    <div className="grid gap-8 xl:grid-cols-[minmax(0,1fr)_23rem]" aria-busy={props.working}>
+      <div className="grid min-w-0 gap-8">
+        {dangers.length === 0 ? null : (
+          <section aria-label={t('results.dangers')} className="grid gap-2">
+            {dangers.map((flag) => (
+              <FlagNote key={flag.words} flag={flag} />
+            ))}
+          </section>
+        )}
+        <div className="grid gap-6 lg:grid-cols-2">
+          <Titled title={pageOne.finding.title} level={2}>
+            {pageOne.finding.sentences.map((sentence) => (
+              <p key={sentence} className="mt-1">
+                {sentence}
+              </p>
+            ))}
+          </Titled>
+          <CostNow answer={answer} level={2} />
+        </div>
+        <Titled title={pageOne.choices.title} level={2} className="panel min-w-0">
+          <ChoiceTable table={answer.table} caption={pageOne.choices.title} />
+          <ChoiceCards table={answer.table} />
+        </Titled>
+        <Advice answer={answer} level={2} />
+        <Titled title={pageOne.waiting.title} level={2}>
+          {pageOne.waiting.sentences.map((sentence) => (
+            <p key={sentence} className="mt-1">
+              {sentence}
+            </p>
+          ))}
+        </Titled>
+        <Titled title={pageOne.totals.title} level={2} className="panel">
+          <TotalBars chart={pageOne.totals} />
+        </Titled>
+        <CostLines chart={answer.cost} />
+        {answer.balance === undefined ? null : <BalanceLines chart={answer.balance} />}
+        <FinancingBox financing={pageTwo.financing} />
+        <Titled title={t('compare.how')} level={2}>
+          {pageOne.explanations.map((sentence) => (
+            <p key={sentence} className="mt-1">
+              {sentence}
+            </p>
+          ))}
+        </Titled>
+      </div>
+      <TryValues />
+    </div>
+  );
+}

@@ -1,0 +1,127 @@
+'use client';
+
+import { useDraftStore, useDraftValue, useFieldEntry } from '@/components/draft/draft-context';
+import { t, tCode } from '@/components/words/words';
+import { fieldId } from './field-id';
+import { errorId, FieldError } from './field-message';
+import { useIssueAt } from './use-field-issues';
+
+type Option = { readonly value: string; readonly words: string };
+
+type Props = {
+  readonly path: string;
+  readonly label?: string;
+  /** Code in the words under which the schema's options are found ("metering"). */
+  readonly words?: string;
+  readonly options?: readonly Option[];
+  /** Adds "not known", which leaves the field out. */
+  readonly unknown?: boolean;
+  readonly onPick?: (value: string | undefined) => void;
+};
+
+function useOptions(props: Props): readonly Option[] {
+  const entry = useFieldEntry(props.path);
+  const own =
+    props.options ??
+    (entry.options ?? []).map((value) => ({
+      value,
+      words: props.words === undefined ? value : tCode(`option.${props.words}.${value}`),
+    }));
+  return props.unknown === true ? [...own, { value: '', words: t('field.notKnown') }] : own;
+}
+
+/** One of a few: every answer is in sight and one tap away. */
+export function PickField(props: Props) {
+  const entry = useFieldEntry(props.path);
+  const store = useDraftStore();
+  const value = useDraftValue(props.path);
+  const issue = useIssueAt(props.path);
+  const options = useOptions(props);
+  const label = props.label ?? entry.label;
+  const current = typeof value === 'string' ? value : '';
+  return (
+    <fieldset className="py-2" aria-describedby={issue === undefined ? undefined : errorId(props.path)}>
+      <legend className="font-medium">{label}</legend>
+      <div className="mt-1 flex flex-wrap gap-2">
+        {options.map((option, i) => (
+          <label
+            key={option.value}
+            className="press cursor-pointer font-normal text-ink has-checked:bg-plum has-checked:font-semibold has-checked:text-on-plum has-focus-visible:outline-3 has-focus-visible:outline-offset-2 has-focus-visible:outline-plum"
+          >
+            <input
+              type="radio"
+              className="sr-only"
+              name={fieldId(props.path)}
+              id={i === 0 ? fieldId(props.path) : undefined}
+              value={option.value}
+              checked={current === option.value}
+              onChange={() => {
+                store.set(props.path, option.value === '' ? undefined : option.value, label);
+                props.onPick?.(option.value === '' ? undefined : option.value);
+              }}
+            />
+            {option.words}
+          </label>
+        ))}
+      </div>
+      <FieldError path={props.path} />
+    </fieldset>
+  );
+}
+
+/** One of many, in a list that the device draws in its own way. */
+export function ListField(props: Props & { readonly empty?: string }) {
+  const entry = useFieldEntry(props.path);
+  const store = useDraftStore();
+  const value = useDraftValue(props.path);
+  const issue = useIssueAt(props.path);
+  const options = useOptions(props);
+  const label = props.label ?? entry.label;
+  return (
+    <div className="py-2">
+      <label htmlFor={fieldId(props.path)} className="block font-medium">
+        {label}
+      </label>
+      <select
+        id={fieldId(props.path)}
+        className="box mt-1 w-full"
+        value={typeof value === 'string' ? value : ''}
+        aria-invalid={issue !== undefined}
+        aria-describedby={issue === undefined ? undefined : errorId(props.path)}
+        onChange={(event) => {
+          const picked = event.target.value === '' ? undefined : event.target.value;
+          store.set(props.path, picked, label);
+          props.onPick?.(picked);
+        }}
+      >
+        {props.unknown === true ? null : <option value="">{props.empty ?? t('field.choose')}</option>}
+        {options.map((option) => (
+          <option key={option.value} value={option.value}>
+            {option.words}
+          </option>
+        ))}
+      </select>
+      <FieldError path={props.path} />
+    </div>
+  );
+}
+
+/** Yes or no. */
+export function TickField(props: { readonly path: string; readonly label?: string }) {
+  const entry = useFieldEntry(props.path);
+  const store = useDraftStore();
+  const value = useDraftValue(props.path);
+  const label = props.label ?? entry.label;
+  return (
+    <label className="flex min-h-12 cursor-pointer items-center gap-3 py-1">
+      <input
+        type="checkbox"
+        id={fieldId(props.path)}
+        className="size-7 accent-plum"
+        checked={value === true}
+        onChange={(event) => store.set(props.path, event.target.checked ? true : undefined, label)}
+      />
+      <span>{label}</span>
+    </label>
+  );
+}

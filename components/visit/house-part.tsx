@@ -1,0 +1,86 @@
+'use client';
+
+import { useDraftState } from '@/components/draft/draft-context';
+import { textAt } from '@/components/draft/draft-tree';
+import { NumberField } from '@/components/form/number-field';
+import { ListField, PickField, TickField } from '@/components/form/pick-field';
+import { TextField } from '@/components/form/text-field';
+import { t } from '@/components/words/words';
+import { ClimateField, type ClimateOption } from './climate-field';
+import { Fold, Group } from './fold';
+import { STATE_CODES } from './state-codes';
+
+/** Unit and house: what the first answer needs stands first. */
+export function HousePart(props: { readonly climates: readonly ClimateOption[] }) {
+  const heats = useDraftState((s) => textAt(s.draft, 'unit.kind') !== 'airConditioner');
+  return (
+    <>
+      <Group title={t('house.unit')} note={t('house.unitNote')}>
+        <PickField path="unit.kind" words="unitKind" />
+        <NumberField path="unit.nominalTons" />
+        <ListField path="unit.refrigerant" unknown />
+        <PickField path="unit.metering" words="metering" unknown />
+        <NumberField path="unit.manufactureYear" />
+        {heats ? <NumberField path="unit.electricHeatKw" /> : null}
+        <PickField path="unit.blower" words="blower" unknown />
+      </Group>
+      <div className="mt-2">
+        <Fold title={t('house.plate')} aside={t('house.optional')}>
+          <div className="rows">
+            <NumberField path="unit.nameplateSubcoolingFd" />
+            <NumberField path="unit.ratedLoadA" />
+            <NumberField path="unit.ratedV" />
+          </div>
+        </Fold>
+        <Fold title={t('house.ratings')} aside={t('house.optional')}>
+          <p className="text-soft">{t('house.ratingsNote')}</p>
+          <RatingFields path="unit.ratings" heats={heats} />
+        </Fold>
+        <Fold title={t('house.unitNotes')} aside={t('house.optional')}>
+          <TextField path="unit.note" long />
+        </Fold>
+      </div>
+      <Group title={t('house.house')}>
+        <TextField path="site.customer" />
+        <TextField path="site.street" />
+        <TextField path="site.town" />
+        <ListField
+          path="site.stateCode"
+          options={STATE_CODES.map((code) => ({ value: code, words: code }))}
+          unknown
+        />
+        <ClimateField climates={props.climates} />
+        <NumberField path="site.altitudeFt" hint={t('house.altitudeHint')} />
+        <NumberField path="site.floorAreaFt2" />
+        <NumberField path="site.heatingSetpointF" />
+        <NumberField path="site.coolingSetpointF" />
+        {heats ? <TickField path="site.otherHeat" /> : null}
+      </Group>
+      <Group title={t('house.visit')}>
+        <TextField path="visitDate" date />
+        <TextField path="technician" />
+        <TextField path="company.name" />
+        <TextField path="company.phone" />
+        <TextField path="company.licence" />
+        <TextField path="note" long />
+      </Group>
+    </>
+  );
+}
+
+/** Ratings of a unit, present or new. */
+export function RatingFields(props: {
+  readonly path: string;
+  readonly heats: boolean;
+  readonly stacked?: boolean;
+}) {
+  const cooling = ['seer2BtuPerWh', 'eer2BtuPerWh', 'seerBtuPerWh', 'eerBtuPerWh', 'cooling95Btuh'];
+  const heating = ['hspf2BtuPerWh', 'hspfBtuPerWh', 'heating47Btuh', 'heating17Btuh'];
+  return (
+    <div className="rows">
+      {[...cooling, ...(props.heats ? heating : [])].map((key) => (
+        <NumberField key={key} path={`${props.path}.${key}`} />
+      ))}
+    </div>
+  );
+}

@@ -1,0 +1,56 @@
+'use client';
+
+import { useDraftState, useDraftStore, useFieldEntry } from '@/components/draft/draft-context';
+import { listAt, textAt, withValue } from '@/components/draft/draft-tree';
+import { ListField } from '@/components/form/pick-field';
+import { TextField } from '@/components/form/text-field';
+import { t, tCode } from '@/components/words/words';
+import { Group } from './fold';
+
+/** What was seen, heard or told, and what the technician suspects. */
+export function SeenPart() {
+  const entry = useFieldEntry('observations.*.id');
+  return (
+    <>
+      <Group title={t('seen.title')} note={t('seen.note')}>
+        {(entry.options ?? []).map((id) => (
+          <Seen key={id} id={id} />
+        ))}
+      </Group>
+      <Group title={t('seen.suspicion')} note={t('seen.suspicionNote')}>
+        <ListField path="suspectedCause.cause" words="cause" unknown />
+        <TextField path="suspectedCause.note" long />
+      </Group>
+    </>
+  );
+}
+
+function Seen(props: { readonly id: string }) {
+  const store = useDraftStore();
+  const words = tCode(`option.observation.${props.id}`);
+  const at = useDraftState((s) =>
+    listAt(s.draft, 'observations').findIndex((o) => textAt(o, 'id') === props.id),
+  );
+  return (
+    <div className="py-1">
+      <label className="flex min-h-12 cursor-pointer items-center gap-3">
+        <input
+          type="checkbox"
+          className="size-7 accent-plum"
+          checked={at >= 0}
+          onChange={(event) => {
+            const on = event.target.checked;
+            store.change(words, (draft) => {
+              const others = listAt(draft, 'observations').filter((o) => textAt(o, 'id') !== props.id);
+              return withValue(draft, 'observations', on ? [...others, { id: props.id }] : others);
+            });
+          }}
+        />
+        <span>{words}</span>
+      </label>
+      {at >= 0 ? (
+        <TextField path={`observations.${at}.note`} label={t('seen.noteOn', { what: words })} />
+      ) : null}
+    </div>
+  );
+}
