@@ -1,7 +1,6 @@
 // npm run sheet: one visit file in, the comparison as a table and the sheet as a PDF out.
 import { writeFileSync } from 'node:fs';
 import path from 'node:path';
-import { renderSheetPdf } from '../components/pdf/render-sheet-pdf';
 import { appraise } from '../lib/appraise/appraise';
 import { comparisonTable, tableText } from '../lib/sheet/comparison-table';
 import { composeSheet } from '../lib/sheet/compose-sheet';
@@ -21,6 +20,8 @@ async function runSheet(request: SheetRequest, folder: string): Promise<number> 
   const appraisal = appraise(reading.value);
   const sheet = composeSheet({ ...appraisal, locale: 'en' });
   if (request.pdfFile !== undefined) {
+    // Loaded only now: the table alone is there in a moment.
+    const { renderSheetPdf } = await import('../components/pdf/render-sheet-pdf');
     const pdf = await renderSheetPdf(sheet, { paper: request.paper });
     const problem = writeProblem(path.resolve(folder, request.pdfFile), pdf);
     if (problem !== undefined) {
