@@ -1,9 +1,9 @@
 import { findRoot } from '../../math/brent';
-import { invariant } from '../../math/invariant';
 import procedures from './data/test-procedure.json';
 import defaults from './data/unit-defaults.json';
 import type { Tilt } from './healthy-unit-model';
 import { curvePoint } from './performance-curve';
+import { ratedBlowerW } from './rated-blower';
 import {
   type HeatingTests,
   type Procedure,
@@ -43,16 +43,16 @@ export type SolvedHeating = {
  *
  * @param rating  seasonal rating and capacities
  * @returns gross capacity [Btu/h] and outdoor-unit power [W] at 47 F
- * @throws invariant if the capacity is not positive
- * Outside COP 1.05..7 at 47 F: held there and marked `outOfReach`.
+ * Outside the COP limits of data/unit-defaults.json, or with less capacity than the blower heats: held there and
+ * marked `outOfReach`.
  * Source: AHRI 210/240-2017 and -2023 eqs 11.109-11.127 turned round; status secondary
  * Check: tests/diagnostics/healthy-unit/solve-ratings.test.ts
  */
 export function solveHeating(rating: HeatingRating): SolvedHeating {
-  const blowerW = procedures.blowerWPerCfm[rating.procedure] * rating.airflowCfm;
+  const blowerW = ratedBlowerW('heating', rating);
   const blowerBtuh = procedures.btuhPerW.value * blowerW;
-  const grossCapacityBtuh = rating.heating47Btuh - blowerBtuh;
-  invariant(grossCapacityBtuh > 0, `net ${rating.heating47Btuh} Btu/h at 47 F leaves nothing for the coil`);
+  const wantedGrossBtuh = rating.heating47Btuh - blowerBtuh;
+  const grossCapacityBtuh = Math.max(wantedGrossBtuh, rating.heating47Btuh * defaults.leastGrossFrac.value);
   const at17 = curvePoint('heatPumpHeating', 70, 17);
   const tilt = capacityTilt(rating.heating17Btuh, grossCapacityBtuh * at17.capacityRatio, blowerBtuh);
   const gross17Btuh = grossCapacityBtuh * at17.capacityRatio * Math.exp(tilt.lnAtTo);
@@ -75,8 +75,8 @@ export function solveHeating(rating: HeatingRating): SolvedHeating {
       cutInF: rating.cutOutF,
       variableSpeed: rating.variableSpeed,
     }).ratingBtuPerWh - rating.seasonalBtuPerWh;
-  const least = grossCapacityBtuh / procedures.btuhPerW.value / 7;
-  const most = grossCapacityBtuh / procedures.btuhPerW.value / 1.05;
+  const least = grossCapacityBtuh / procedures.btuhPerW.value / defaults.copLimits.heatingMost;
+  const most = grossCapacityBtuh / procedures.btuhPerW.value / defaults.copLimits.heatingLeast;
   const root = findRoot(miss, least, most, 1e-9);
   const outdoorUnitW = root.kind === 'root' ? root.x : miss(least) < 0 ? least : most;
   return {
@@ -84,7 +84,7 @@ export function solveHeating(rating: HeatingRating): SolvedHeating {
     outdoorUnitW,
     ...(tilt.lnAtTo === 0 ? {} : { capacityTilt: { fromF: 47, toF: 17, lnAtTo: tilt.lnAtTo } }),
     ratingsDisagree: tilt.held,
-    outOfReach: root.kind !== 'root',
+    outOfReach: root.kind !== 'root' || grossCapacityBtuh > wantedGrossBtuh,
   };
 }
 
