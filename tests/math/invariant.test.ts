@@ -12,7 +12,7 @@ describe('invariant', () => {
 
   test('wiring: an unhandled case names its value', () => {
     const stray = { kind: 'stray' } as unknown as never;
-    expect(() => assertNever(stray)).toThrow('stray');
+    expect(() => assertNever(stray)).toThrow('unhandled case {"kind":"stray"}');
   });
 
   test('wiring: the compiler refuses a case that is left over', () => {

@@ -3,6 +3,7 @@
  * Along a saturation curve properties bend like the square root of the distance to the critical point, and along
  * an isobar like the square root of the distance to the end of the metastable branch, which lies beyond saturation
  * by about (1 - p/pc)^1.5; both square roots are taken out here so that short polynomials suffice.
+ * Check: tests/diagnostics/refrigerant/tables.test.ts
  */
 export type Axis = { readonly middle: number; readonly half: number };
 

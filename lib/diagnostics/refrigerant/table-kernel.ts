@@ -29,7 +29,10 @@ export type LoadedCurve = {
   readonly root: Axis;
 };
 
-/** Packs a stored table. */
+/**
+ * Packs a stored table. Everything below trusts its arguments; properties.ts refuses what lies outside.
+ * Check: tests/diagnostics/refrigerant/tables.test.ts
+ */
 export function loadTable(data: TableData): LoadedTable {
   const endPsia = data.end.psia;
   const curve = (stored: CurveData): LoadedCurve => ({
@@ -110,18 +113,23 @@ export function fAtCoordinate(isobar: Isobar, v: number): number {
   return isobar.nearF + (isobar.farF - isobar.nearF) * isobarShare(v, isobar.offset);
 }
 
-/** Patch value at both coordinates: Horner in u inside Horner in v. */
+/** Patch value at both coordinates: Horner in v over blocks of powers of u. */
 export function patchAt(coefficients: Float64Array, u: number, v: number): number {
   let sum = 0;
   for (let block = 56; block >= 0; block -= 8) sum = sum * v + blockAt(coefficients, block, u);
   return sum;
 }
 
-/** One block of eight rising powers of u. */
-function blockAt(coefficients: Float64Array, block: number, u: number): number {
-  let sum = coefficients[block + 7] as number;
-  for (let i = block + 6; i >= block; i -= 1) sum = sum * u + (coefficients[i] as number);
-  return sum;
+/** One block of eight rising powers of u, paired so that the products need not wait for each other. */
+function blockAt(c: Float64Array, block: number, u: number): number {
+  const u2 = u * u;
+  const low = (at(c, block + 3) * u + at(c, block + 2)) * u2 + (at(c, block + 1) * u + at(c, block));
+  const high = (at(c, block + 7) * u + at(c, block + 6)) * u2 + (at(c, block + 5) * u + at(c, block + 4));
+  return high * u2 * u2 + low;
+}
+
+function at(coefficients: Float64Array, i: number): number {
+  return coefficients[i] as number;
 }
 
 const alongIsobar = new Float64Array(8);
