@@ -51,5 +51,8 @@ export function airSide(spec: UnitSpec, ratedCfm: number, faults: readonly Impos
 
 /** Size of a fault in a list; a fault named twice counts with its larger size. */
 export function levelOf(faults: readonly ImposedFault[], fault: ImposedFault['fault']): number {
-  return faults.reduce((most, f) => (f.fault === fault ? Math.max(most, f.level) : most), 0);
+  return faults.reduce(
+    (most, f) => (f.fault === fault && Math.abs(f.level) > Math.abs(most) ? f.level : most),
+    0,
+  );
 }

@@ -17,7 +17,9 @@ export type CycleState = {
   readonly compression: Compression;
   readonly condenser: CondenserState;
   readonly evaporator: EvaporatorState;
+  /** Heat taken up by the suction line (cooling) and lost by the hot-gas line (heating). */
   readonly lineGainBtuh: number;
+  readonly gasLineLossBtuh: number;
   readonly entering: Entering;
   readonly chargeLb: number;
   /** Suction enthalpy [per 10 Btu/lb], metered over pumped flow [log], charge held over charge put in [log]. */
@@ -51,13 +53,14 @@ export function cycleState(
   const suctionBtuLb = low.vapourBtuLb + unknowns.suctionOverVapourBtuLb;
   const compression = compress(unit.compressor, fluid, low.psia, suctionBtuLb, dischargePsia, operation);
   const flow = compression.flowLbHr * (1 - operation.reversingLeakFrac);
+  const gasLineLossBtuh = cooling ? 0 : hotGasLoss(unit, dischargePsia, compression, operation);
   const condenser = condense({
     coil: circuit.condenser,
     fluid,
     condensingPsia: high.psia,
     airInRefrigerantFrac: operation.airInRefrigerantPsi / dischargePsia,
     flowLbHr: flow,
-    inletBtuLb: compression.dischargeBtuLb,
+    inletBtuLb: compression.dischargeBtuLb - gasLineLossBtuh / flow,
     air: cooling ? operation.outdoorAir : operation.returnAir,
     cfm: cooling ? operation.outdoorCfm : operation.indoorCfm,
     cleanFrac: cooling ? operation.outdoorCleanFrac : operation.indoorCleanFrac,
@@ -111,6 +114,7 @@ export function cycleState(
     condenser,
     evaporator,
     lineGainBtuh,
+    gasLineLossBtuh,
     entering,
     chargeLb,
     misses: [
@@ -125,6 +129,19 @@ export function cycleState(
 function superheatOf(unit: SimulatedUnit, psia: number, outletBtuLb: number, dewF: number): number {
   const over = outletBtuLb - unit.fluid.saturatedAt(psia).vapourBtuLb;
   return over <= 0 ? over / WET_CP_BTU_LBF : unit.fluid.vapourAtEnthalpy(psia, outletBtuLb).vapourF - dewF;
+}
+
+function hotGasLoss(
+  unit: SimulatedUnit,
+  dischargePsia: number,
+  compression: Compression,
+  operation: Operation,
+): number {
+  const dry = compression.dischargeBtuLb > unit.fluid.saturatedAt(dischargePsia).vapourBtuLb;
+  const gasF = dry
+    ? unit.fluid.vapourAtEnthalpy(dischargePsia, compression.dischargeBtuLb).vapourF
+    : unit.fluid.dewF(dischargePsia);
+  return coilConstants.hotGasLineUaBtuhF.value * (gasF - operation.outdoorAir.airF);
 }
 
 /** Liquid kept back in front of the compressor; air conditioners have no accumulator. */

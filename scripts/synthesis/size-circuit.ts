@@ -71,6 +71,10 @@ export function sizeCircuit(
     },
     outletBtuLb,
   );
+  const gasF = fluid.vapourAtEnthalpy(dischargePsia, run.dischargeBtuLb).vapourF;
+  const gasLineLoss = cooling
+    ? 0
+    : coilConstants.hotGasLineUaBtuhF.value * (gasF - operation.outdoorAir.airF);
   const condenser = sizeCondenser(
     {
       coil: { condensingUaBtuhF: 1, ratedCfm: cooling ? common.outdoorCfm : common.indoorCfm },
@@ -78,7 +82,7 @@ export function sizeCircuit(
       condensingPsia: dischargePsia,
       airInRefrigerantFrac: 0,
       flowLbHr,
-      inletBtuLb: run.dischargeBtuLb,
+      inletBtuLb: run.dischargeBtuLb - gasLineLoss / flowLbHr,
       air: cooling ? operation.outdoorAir : operation.returnAir,
       cfm: cooling ? operation.outdoorCfm : operation.indoorCfm,
       cleanFrac: 1,
@@ -107,7 +111,7 @@ export function sizeCircuit(
     ratedPowerW: run.powerW,
     ratedCapacityBtuh: cooling
       ? flowLbHr * (outletBtuLb - liquidBtuLb)
-      : flowLbHr * (run.dischargeBtuLb - liquidBtuLb),
+      : flowLbHr * (run.dischargeBtuLb - liquidBtuLb) - gasLineLoss,
     ratedUnknowns: {
       evaporatingF: anchors.evaporatingF,
       condensingF,

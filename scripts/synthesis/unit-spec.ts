@@ -42,7 +42,7 @@ export type ImposedFault = {
     | 'overcharge'
     /** pressure drop in line or drier over the healthy difference of high and low side, at the healthy flow */
     | 'liquidLineRestriction'
-    /** share of the orifice or of the open valve that is blocked */
+    /** share of the orifice or of the open valve that is blocked; negative = too large, or bypassed by a check valve */
     | 'meteringRestriction'
     /** missing share of the indoor airflow: dirty filter, closed registers, dirty coil (fouls it too), weak blower */
     | 'dirtyFilter'

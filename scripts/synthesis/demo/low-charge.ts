@@ -1,0 +1,124 @@
+import type { Visit } from '../../../lib/visit/visit';
+import { synthesise } from '../synthesise';
+import type { UnitSpec } from '../unit-spec';
+import {
+  equipment,
+  grilleReadings,
+  inventedVisit,
+  labour,
+  leave,
+  part,
+  permit,
+  prices,
+  refrigerant,
+  tax,
+  usualReadings,
+} from './shop';
+
+const unit: UnitSpec = {
+  kind: 'airConditioner',
+  refrigerant: 'R-410A',
+  metering: 'fixedOrifice',
+  nominalTons: 3.5,
+  seer: 14,
+  compressor: 'scroll',
+  blower: 'psc',
+  airflowCfmPerTon: 375,
+};
+
+/** A nine-year-old air conditioner that has leaked a quarter of its charge at a flare. */
+export function lowCharge(): Visit {
+  const { run } = synthesise(
+    unit,
+    { mode: 'cooling', outdoorF: 94, returnF: 78, returnWetBulbF: 65.5, altitudeFt: 560, lineV: 239 },
+    [{ fault: 'lowCharge', level: 0.26 }],
+    {
+      id: 'as-found',
+      label: 'as found',
+      keep: [...usualReadings, 'returnWetBulbF', ...grilleReadings],
+    },
+  );
+  return inventedVisit({
+    id: 'low-charge',
+    visitDate: '2026-07-14',
+    technician: 'Idris Vantongeren',
+    site: {
+      customer: 'The Pellworth household',
+      street: '402 Saltbush Court',
+      town: 'Copperfen',
+      stateCode: 'TX',
+      altitudeFt: 560,
+      climate: { kind: 'city', city: 'dallas-fort-worth-tx' },
+      stayYears: 8,
+      floorAreaFt2: 1900,
+      coolingSetpointF: 75,
+      otherHeat: true,
+    },
+    unit: {
+      kind: 'airConditioner',
+      nominalTons: 3.5,
+      refrigerant: 'R-410A',
+      metering: 'fixedOrifice',
+      manufactureYear: 2017,
+      ratings: { seerBtuPerWh: 14, eerBtuPerWh: 11.8 },
+      ratedLoadA: 17.9,
+      ratedV: 230,
+      blower: 'psc',
+    },
+    runs: [run],
+    observations: [
+      { id: 'oilStain', note: 'Oil at the liquid flare of the indoor coil.' },
+      { id: 'neverKeepsUp', note: 'House reaches 79 °F by evening.' },
+    ],
+    suspectedCause: { cause: 'lowCharge', note: 'No subcooling, high superheat, oil at a flare.' },
+    tariff: { kind: 'flat', energyUsdPerKwh: 0.149, fixedUsdPerMonth: 9.95 },
+    choices: [
+      leave,
+      {
+        id: 'leak-recharge',
+        kind: 'repair',
+        name: 'Mend the leak and recharge',
+        actions: ['leakRepairAndRecharge'],
+        addresses: 'lowCharge',
+        priceLines: [
+          labour('Remake flare, pressure test, evacuate, weigh in', 3),
+          part('Flare nut, nitrogen, filter-drier', 96),
+          refrigerant('R-410A', 2.25, prices.r410aUsdPerLb),
+          tax(0.0825),
+        ],
+      },
+      {
+        id: 'new-air-conditioner',
+        kind: 'replace',
+        name: 'New 3.5-ton air conditioner',
+        unitKind: 'airConditioner',
+        tier: 'singleSpeed',
+        nominalTons: 3.5,
+        ratings: { seer2BtuPerWh: 15.2, eer2BtuPerWh: 12 },
+        priceLines: [
+          equipment('Outdoor unit and indoor coil', 5_100),
+          labour('Two people, one day', 16),
+          part('Line set, pad, wiring', 460),
+          permit(),
+          tax(0.0825),
+        ],
+        rebates: [
+          {
+            label: 'Utility cooling rebate (invented)',
+            amountUsd: 300,
+            condition: 'SEER2 of 15.2 or more.',
+            firstDate: '2026-03-01',
+            lastDate: '2026-10-31',
+            paidAfterMonths: 2,
+          },
+        ],
+        financing: {
+          kind: 'levelLoan',
+          rateFracPerYear: 0.0999,
+          termMonths: 60,
+          lender: 'Millrace Credit Union (invented)',
+        },
+      },
+    ],
+  });
+}
