@@ -94,13 +94,14 @@ function EndLabels(props: {
   }));
   const placed = apart([...wanted].sort((a, b) => a.at - b.at));
   return (
-    <ul className="relative w-8 shrink-0 md:w-44">
+    <ul className="relative w-16 shrink-0 md:w-52">
       {placed.map(({ line, letter, at }) => (
         <li
           key={line.id}
           className="absolute left-1 flex -translate-y-1/2 items-center gap-1 leading-tight"
           style={{ top: at, height: LABEL_PX }}
         >
+          <LinePiece lines={props.lines} id={line.id} />
           <strong>{letter}</strong>
           <span className="line-clamp-2 hidden md:block">{line.name}</span>
         </li>
@@ -130,17 +131,25 @@ function letterOf(at: number): string {
 function LineKeys(props: { readonly lines: readonly ChartLine[] }) {
   return (
     <ul className="flex flex-wrap gap-x-6 gap-y-1 md:sr-only">
-      {props.lines.map((line, i) => {
-        const { stroke, dash } = lookOf(props.lines, i);
-        return (
-          <li key={line.id} className="flex items-center gap-2">
-            <svg aria-hidden="true" width="44" height="22" viewBox="0 0 44 22">
-              <line x1="0" x2="44" y1="11" y2="11" stroke={stroke} strokeWidth="3" strokeDasharray={dash} />
-            </svg>
-            <strong>{letterOf(i)}</strong> {line.name}
-          </li>
-        );
-      })}
+      {props.lines.map((line, i) => (
+        <li key={line.id} className="flex items-center gap-2">
+          <LinePiece lines={props.lines} id={line.id} />
+          <strong>{letterOf(i)}</strong> {line.name}
+        </li>
+      ))}
     </ul>
+  );
+}
+
+/** A piece of a line as it is drawn. */
+function LinePiece(props: { readonly lines: readonly ChartLine[]; readonly id: string }) {
+  const { stroke, dash } = lookOf(
+    props.lines,
+    props.lines.findIndex((line) => line.id === props.id),
+  );
+  return (
+    <svg aria-hidden="true" width="36" height="22" viewBox="0 0 36 22" className="shrink-0">
+      <line x1="0" x2="36" y1="11" y2="11" stroke={stroke} strokeWidth="3" strokeDasharray={dash} />
+    </svg>
   );
 }

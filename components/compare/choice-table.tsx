@@ -1,4 +1,4 @@
-import type { CompareCell, CompareTable } from '@/components/appraisal/compare-view';
+import type { CompareCell, CompareRow, CompareTable } from '@/components/appraisal/compare-view';
 import type { ChoiceColumn } from '@/lib/sheet/sheet';
 
 /** Mark of a kind of choice: a shape besides the colour, the same in tables, bars and lines. */
@@ -50,7 +50,7 @@ export function ChoiceTable(props: { readonly table: CompareTable; readonly capt
                   key={columns[i]?.id}
                   className={`p-2 align-top ${columns[i] === undefined ? '' : marked(columns[i])}`}
                 >
-                  <Cell cell={cell} quoted={row.quoted} />
+                  <Cell cell={cell} row={row} />
                 </td>
               ))}
             </tr>
@@ -84,7 +84,7 @@ export function ChoiceCards(props: { readonly table: CompareTable }) {
               return (
                 <div key={row.id} className="grid grid-cols-2 gap-3 py-2">
                   <dt>{row.label}</dt>
-                  <dd>{cell === undefined ? null : <Cell cell={cell} quoted={row.quoted} />}</dd>
+                  <dd>{cell === undefined ? null : <Cell cell={cell} row={row} />}</dd>
                 </div>
               );
             })}
@@ -99,12 +99,21 @@ function marked(column: ChoiceColumn): string {
   return column.mark === undefined ? '' : 'border-x-2 border-plum';
 }
 
+function faceOf(row: CompareRow): string {
+  if (row.quoted) return 'font-mono';
+  return row.id === 'total'
+    ? 'text-lg font-bold'
+    : row.id === 'notFixed' || row.id === 'saving'
+      ? ''
+      : 'font-semibold';
+}
+
 /** Quoted money is set upright and plain, estimates in the heavier face; a chance also as equal signs. */
-function Cell(props: { readonly cell: CompareCell; readonly quoted: boolean }) {
+function Cell(props: { readonly cell: CompareCell; readonly row: CompareRow }) {
   const { main, details, signs } = props.cell;
   return (
     <>
-      <span className={`block ${props.quoted ? 'font-mono' : 'text-lg font-semibold'}`}>{main}</span>
+      <span className={`block ${faceOf(props.row)}`}>{main}</span>
       {signs === undefined ? null : (
         <span aria-hidden="true" className="block tracking-widest">
           {'●'.repeat(signs.count)}

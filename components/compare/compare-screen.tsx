@@ -37,7 +37,7 @@ export function CompareScreen() {
   const name = useDraftState((s) => visitName(s.draft));
   const invented = useDraftState((s) => isInvented(s.draft));
   return (
-    <div className="mx-auto max-w-7xl px-4 pb-6">
+    <div className="mx-auto flex min-h-dvh max-w-7xl flex-col px-4">
       <header className="py-4">
         <Link href={`/visits/${id}#results`} className="inline-flex min-h-12 items-center no-print">
           {t('compare.back')}
@@ -54,7 +54,7 @@ export function CompareScreen() {
         </p>
       )}
       {answer === undefined ? <MissingNote /> : <Answered answer={answer} working={working} />}
-      <div className="no-print sticky bottom-0 z-10 -mx-4 mt-8 border-t-2 border-ink bg-paper px-4 py-2">
+      <div className="no-print sticky bottom-0 z-10 -mx-4 mt-auto border-t-2 border-ink bg-paper px-4 py-2">
         <div className="flex flex-wrap items-center gap-x-3 gap-y-1">
           <div className="min-w-0 flex-1">
             <SaveWords />
@@ -72,8 +72,11 @@ function Answered(props: { readonly answer: AnswerView; readonly working: boolea
   const { pageOne, pageTwo } = answer.sheet;
   const dangers = answer.flags.filter((flag) => flag.severity === 'danger');
   return (
-    <div className="grid gap-8 xl:grid-cols-[minmax(0,1fr)_23rem]" aria-busy={props.working}>
-      <div className="grid min-w-0 gap-8">
+    <div
+      className="grid gap-8 pb-8 xl:grid-cols-[minmax(0,1fr)_23rem] xl:grid-rows-[auto_1fr]"
+      aria-busy={props.working}
+    >
+      <div className="grid min-w-0 content-start gap-8">
         {dangers.length === 0 ? null : (
           <section aria-label={t('results.dangers')} className="grid gap-2">
             {dangers.map((flag) => (
@@ -95,6 +98,9 @@ function Answered(props: { readonly answer: AnswerView; readonly working: boolea
           <ChoiceTable table={answer.table} caption={pageOne.choices.title} />
           <ChoiceCards table={answer.table} />
         </Titled>
+      </div>
+      <TryValues />
+      <div className="grid min-w-0 content-start gap-8">
         <Advice answer={answer} level={2} />
         <Titled title={pageOne.waiting.title} level={2}>
           {pageOne.waiting.sentences.map((sentence) => (
@@ -117,7 +123,6 @@ function Answered(props: { readonly answer: AnswerView; readonly working: boolea
           ))}
         </Titled>
       </div>
-      <TryValues />
     </div>
   );
 }

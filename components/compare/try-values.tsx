@@ -16,7 +16,7 @@ export function TryValues() {
     <Titled
       title={t('compare.try')}
       level={2}
-      className="panel no-print min-w-0 xl:sticky xl:top-0 xl:max-h-[calc(100dvh-5.5rem)] xl:self-start xl:overflow-y-auto xl:pb-6"
+      className="panel no-print min-w-0 xl:col-start-2 xl:row-span-2 xl:row-start-1 xl:sticky xl:top-0 xl:max-h-[calc(100dvh-5.5rem)] xl:self-start xl:overflow-y-auto xl:pb-6"
     >
       <p className="text-soft">{t('compare.tryNote')}</p>
       <div className="rows">

@@ -40,32 +40,34 @@ export function PickField(props: Props) {
   const label = props.label ?? entry.label;
   const current = typeof value === 'string' ? value : '';
   return (
-    <fieldset className="py-2" aria-describedby={issue === undefined ? undefined : errorId(props.path)}>
-      <legend className="font-medium">{label}</legend>
-      <div className="mt-1 flex flex-wrap gap-2">
-        {options.map((option, i) => (
-          <label
-            key={option.value}
-            className="press cursor-pointer font-normal text-ink has-checked:bg-plum has-checked:font-semibold has-checked:text-on-plum has-focus-visible:outline-3 has-focus-visible:outline-offset-2 has-focus-visible:outline-plum"
-          >
-            <input
-              type="radio"
-              className="sr-only"
-              name={fieldId(props.path)}
-              id={i === 0 ? fieldId(props.path) : undefined}
-              value={option.value}
-              checked={current === option.value}
-              onChange={() => {
-                store.set(props.path, option.value === '' ? undefined : option.value, label);
-                props.onPick?.(option.value === '' ? undefined : option.value);
-              }}
-            />
-            {option.words}
-          </label>
-        ))}
-      </div>
-      <FieldError path={props.path} />
-    </fieldset>
+    <div className="py-2">
+      <fieldset className="min-w-0" aria-describedby={issue === undefined ? undefined : errorId(props.path)}>
+        <legend className="font-medium">{label}</legend>
+        <div className="mt-1 flex flex-wrap gap-2">
+          {options.map((option, i) => (
+            <label
+              key={option.value}
+              className="press cursor-pointer font-normal text-ink has-checked:bg-plum has-checked:font-semibold has-checked:text-on-plum has-focus-visible:outline-3 has-focus-visible:outline-offset-2 has-focus-visible:outline-plum"
+            >
+              <input
+                type="radio"
+                className="sr-only"
+                name={fieldId(props.path)}
+                id={i === 0 ? fieldId(props.path) : undefined}
+                value={option.value}
+                checked={current === option.value}
+                onChange={() => {
+                  store.set(props.path, option.value === '' ? undefined : option.value, label);
+                  props.onPick?.(option.value === '' ? undefined : option.value);
+                }}
+              />
+              {option.words}
+            </label>
+          ))}
+        </div>
+        <FieldError path={props.path} />
+      </fieldset>
+    </div>
   );
 }
 

@@ -6,6 +6,8 @@ import { useDraftState, useVisitId } from '@/components/draft/draft-context';
 import { listAt } from '@/components/draft/draft-tree';
 import { ErrorSummary } from '@/components/form/error-summary';
 import { useIssues } from '@/components/form/use-field-issues';
+import { FlagNote } from '@/components/results/flag-note';
+import { MissingNote } from '@/components/results/missing-note';
 import { ResultsPart } from '@/components/results/results-part';
 import { ConflictNotice } from '@/components/shell/conflict-notice';
 import { SaveWords } from '@/components/shell/save-words';
@@ -27,7 +29,7 @@ export function VisitScreen(props: { readonly climates: readonly ClimateOption[]
   const part = place.part ?? 'house';
   const wideOnly = place.part === undefined ? 'hidden md:block' : '';
   return (
-    <div className="mx-auto max-w-7xl px-4 pb-6">
+    <div className="mx-auto flex min-h-dvh max-w-7xl flex-col px-4">
       <header className="py-4">
         <Link href="/" className="inline-flex min-h-12 items-center no-print">
           {t('visit.all')}
@@ -39,6 +41,7 @@ export function VisitScreen(props: { readonly climates: readonly ClimateOption[]
       <ErrorSummary />
       <div className="grid gap-x-8 md:grid-cols-[minmax(0,1fr)_minmax(18rem,22rem)] lg:grid-cols-[13rem_minmax(0,1fr)_minmax(22rem,28rem)]">
         <PartList current={place.part} />
+        {place.part === undefined ? <SoFar /> : null}
         <div className={`min-w-0 ${wideOnly}`}>
           <PartHead part={part} />
           {part === 'house' ? <HousePart climates={props.climates} /> : null}
@@ -143,6 +146,24 @@ function NextPart(props: { readonly part: Part }) {
   );
 }
 
+/** On the phone's list of parts: what is known so far, dangers first. */
+function SoFar() {
+  const { answer } = useAppraisal();
+  const dangers = (answer?.flags ?? []).filter((flag) => flag.severity === 'danger');
+  return (
+    <div role="status" className="grid gap-2 py-6 md:hidden">
+      {answer === undefined ? (
+        <MissingNote />
+      ) : (
+        <p className="panel text-lg font-semibold">{answer.headline}</p>
+      )}
+      {dangers.map((flag) => (
+        <FlagNote key={flag.words} flag={flag} />
+      ))}
+    </div>
+  );
+}
+
 function ResultActions() {
   const id = useVisitId();
   return (
@@ -164,11 +185,11 @@ function VisitBar(props: { readonly part: Part | undefined }) {
   const { attempt } = useIssues();
   const atResults = props.part === 'results';
   return (
-    <div className="no-print sticky bottom-0 z-10 -mx-4 mt-8 border-t-2 border-ink bg-paper px-4 py-2">
+    <div className="no-print sticky bottom-0 z-10 -mx-4 mt-auto border-t-2 border-ink bg-paper px-4 py-2">
       <div className="flex flex-wrap items-center gap-x-3 gap-y-1">
         <div className="min-w-0 flex-1">
           {answer === undefined ? null : (
-            <p className="line-clamp-1 font-semibold md:hidden">{answer.headline}</p>
+            <p className="line-clamp-2 leading-tight font-semibold md:hidden">{answer.headline}</p>
           )}
           <SaveWords />
         </div>

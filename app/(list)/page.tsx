@@ -3,9 +3,9 @@ import { Suspense } from 'react';
 import { dateWords } from '@/components/format/time-words';
 import { t, tCode, tn } from '@/components/words/words';
 import type { VisitSummary } from '@/lib/store/revision';
-import { store } from './open-store-once';
-import { visitHeadline } from './visit-headlines';
-import { createVisit } from './visits/create-visit';
+import { store } from '../open-store-once';
+import { visitHeadline } from '../visit-headlines';
+import { createVisit } from '../visits/create-visit';
 
 export const dynamic = 'force-dynamic';
 
