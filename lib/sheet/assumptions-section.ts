@@ -19,7 +19,7 @@ export function assumptionsSection(c: Composing): Sheet['pageTwo']['assumptions'
       phrase(words, 'assumptions.columnSource'),
     ],
     rows,
-    sourcesElsewhere: phrase(words, 'assumptions.short'),
+    introduction: phrase(words, rows.length === 0 ? 'assumptions.none' : 'assumptions.introduction'),
     omitted: Array.from({ length: rows.length + 1 }, (_, i) =>
       i === 0 ? '' : counted(words, 'assumptions.omitted', i),
     ),

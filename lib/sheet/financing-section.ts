@@ -13,6 +13,7 @@ export function financingSection(c: Composing): Sheet['pageTwo']['financing'] {
   );
   return {
     title: phrase(c.words, 'financing.title'),
+    aprLabel: phrase(c.words, 'financing.apr'),
     plans,
     terms: phrase(c.words, 'financing.terms'),
     ...(plans.length === 0 ? { none: phrase(c.words, 'financing.none') } : {}),

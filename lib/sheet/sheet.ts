@@ -169,7 +169,8 @@ export type Sheet = {
       readonly title: string;
       readonly columns: readonly [string, string, string, string];
       readonly rows: readonly AssumptionRow[];
-      readonly sourcesElsewhere: string;
+      /** What the list is, and where the whole of it is kept. */
+      readonly introduction: string;
       /** By number of rows left out on paper, from 0. */
       readonly omitted: readonly string[];
     };
@@ -177,6 +178,7 @@ export type Sheet = {
     readonly surer: { readonly title: string; readonly sentences: readonly string[] };
     readonly financing: {
       readonly title: string;
+      readonly aprLabel: string;
       readonly plans: readonly FinancingPlan[];
       readonly terms: string;
       readonly none?: string;

@@ -1,0 +1,42 @@
+import { Text, View } from '@react-pdf/renderer';
+import type { Sheet } from '@/lib/sheet/sheet';
+import { BasisMark } from './basis-mark';
+import type { PageTwoFit } from './fit';
+import type { Look } from './look';
+
+type Props = {
+  readonly assumptions: Sheet['pageTwo']['assumptions'];
+  readonly fit: PageTwoFit;
+  readonly look: Look;
+};
+
+/** Assumed values with their ranges; what does not fit is counted, never dropped in silence. */
+export function AssumptionList({ assumptions, fit, look }: Props) {
+  const shown = assumptions.rows.slice(0, fit.assumptionRows);
+  const omitted = assumptions.omitted[assumptions.rows.length - shown.length] ?? '';
+  return (
+    <View>
+      <View id="two-left-assumptions" style={{ marginTop: fit.gap }}>
+        <Text style={look.section}>{assumptions.title}</Text>
+        <Text style={look.evidence}>{`${assumptions.introduction} ${omitted}`.trim()}</Text>
+      </View>
+      {shown.map((row, i) => (
+        <View key={row.name}>
+          <View id={`two-assumption-${i}`} style={{ flexDirection: 'row' }}>
+            <BasisMark basis={row.basis} />
+            <Text style={{ ...look.evidence, flex: 1 }}>
+              {row.name}: <Text style={look.evidenceStrong}>{row.value}</Text> ({row.range})
+            </Text>
+          </View>
+          {i < fit.sources ? (
+            <View id={`two-source-${i}`} style={{ paddingLeft: 11 }}>
+              <Text style={look.evidence}>
+                {assumptions.columns[3]}: {row.source}
+              </Text>
+            </View>
+          ) : null}
+        </View>
+      ))}
+    </View>
+  );
+}

@@ -1,0 +1,140 @@
+import type { Heights } from './measure';
+
+/** How tightly page one is set; type keeps its size. [pt] */
+export type PageOneFit = { readonly gap: number; readonly chartHeight: number };
+
+/** How much of the evidence page two prints; what is left out is counted on the page. */
+export type PageTwoFit = {
+  readonly gap: number;
+  readonly alsoRead: boolean;
+  readonly assumptionRows: number;
+  /** Rows from the first whose source is printed. */
+  readonly sources: number;
+  readonly doubts: number;
+  /** Which column the movable sections stand in. */
+  readonly excluded: readonly Column[];
+  readonly surer: readonly Column[];
+};
+export type Column = 'left' | 'right';
+
+const chartHeight = { least: 42, most: 96 } as const;
+const gap = { least: 3, most: 12 } as const;
+/** Gaps between the blocks of page one, and between the full-width blocks of page two. */
+const pageOneGaps = 5;
+const pageTwoGaps = 3;
+const firstAssumptions = 3;
+const firstDoubts = 4;
+/** Share of the spare height of page one that the chart gets. */
+const chartShare = 0.6;
+
+/** Everything shown, movable sections in both columns, no air: the state in which heights are measured. */
+export const measuringFits: readonly [PageOneFit, PageTwoFit] = [
+  { gap: 0, chartHeight: chartHeight.least },
+  {
+    gap: 0,
+    alsoRead: true,
+    assumptionRows: Number.POSITIVE_INFINITY,
+    sources: Number.POSITIVE_INFINITY,
+    doubts: Number.POSITIVE_INFINITY,
+    excluded: ['left', 'right'],
+    surer: ['left', 'right'],
+  },
+];
+
+/**
+ * Spreads what is left of page one over the chart and the gaps.
+ *
+ * @param heights  of the blocks, measured with `measuringFits`
+ * @param room     height of the page's content [pt]
+ * @returns the setting, or `undefined` when even the tightest is too high
+ */
+export function fitPageOne(heights: Heights, room: number): PageOneFit | undefined {
+  const spare = room - heights.sum('one-') - pageOneGaps * gap.least;
+  if (spare < 0) return undefined;
+  const height = Math.min(chartHeight.most, chartHeight.least + spare * chartShare);
+  const rest = spare - (height - chartHeight.least);
+  return { chartHeight: height, gap: Math.min(gap.most, gap.least + rest / pageOneGaps) };
+}
+
+type Kind = 'row' | 'source' | 'doubt' | 'also';
+type Piece = { readonly kind: Kind; readonly height: number };
+
+/**
+ * Chooses how much evidence page two prints: the first assumptions with their sources and a few doubts come first,
+ * then the other assumptions, the readings without a target, the other sources, as far as they fit.
+ *
+ * @param heights  of the blocks, measured with `measuringFits`
+ * @param room     height of the page's content [pt]
+ * @returns the setting, or `undefined` when even the shortest is too high
+ */
+export function fitPageTwo(heights: Heights, room: number): PageTwoFit | undefined {
+  const columns = room - heights.sum('two-full-') - pageTwoGaps * gap.least;
+  const right = columns - heights.sum('two-right-') - gap.least * heights.count('two-right-');
+  const left = columns - heights.sum('two-left-') - gap.least * heights.count('two-left-');
+  const places = placeMovable(heights, left, right);
+  if (places === undefined) return undefined;
+  const taken = takePieces(piecesInOrder(heights), places.spareLeft);
+  return {
+    gap: gap.least,
+    alsoRead: taken.also > 0,
+    assumptionRows: taken.row,
+    sources: taken.source,
+    doubts: taken.doubt,
+    excluded: [places.excluded],
+    surer: [places.surer],
+  };
+}
+
+type Places = { readonly excluded: Column; readonly surer: Column; readonly spareLeft: number };
+
+/** Movable sections go to the right column as long as there is room, else to the left. */
+function placeMovable(heights: Heights, left: number, right: number): Places | undefined {
+  let spareLeft = left;
+  let spareRight = right;
+  const place = (name: 'excluded' | 'surer'): Column => {
+    const atRight = heights.of(`two-move-right-${name}`) + gap.least;
+    if (atRight <= spareRight) {
+      spareRight -= atRight;
+      return 'right';
+    }
+    spareLeft -= heights.of(`two-move-left-${name}`) + gap.least;
+    return 'left';
+  };
+  const places = { excluded: place('excluded'), surer: place('surer') };
+  return spareLeft < 0 || spareRight < 0 ? undefined : { ...places, spareLeft };
+}
+
+function piecesInOrder(heights: Heights): Piece[] {
+  const of = (kind: Kind, list: readonly number[]): Piece[] => list.map((height) => ({ kind, height }));
+  const rows = of('row', heights.list('two-assumption-'));
+  const sources = of('source', heights.list('two-source-'));
+  const doubts = of('doubt', heights.list('two-doubt-'));
+  const head = heights.of('two-head-doubts') + gap.least;
+  return [
+    ...rows.slice(0, firstAssumptions),
+    ...sources.slice(0, firstAssumptions),
+    ...doubts
+      .slice(0, firstDoubts)
+      .map((piece, i) => (i === 0 ? { ...piece, height: piece.height + head } : piece)),
+    ...rows.slice(firstAssumptions),
+    { kind: 'also', height: heights.sum('two-also-') },
+    ...sources.slice(firstAssumptions),
+    ...doubts.slice(firstDoubts),
+  ];
+}
+
+/** Takes pieces in order while they fit; a kind that once did not fit is closed, so that rows are the first ones. */
+function takePieces(pieces: readonly Piece[], room: number): Record<Kind, number> {
+  const taken: Record<Kind, number> = { row: 0, source: 0, doubt: 0, also: 0 };
+  const closed = new Set<Kind>();
+  let spare = room;
+  for (const { kind, height } of pieces) {
+    if (closed.has(kind) || height > spare) {
+      closed.add(kind);
+      continue;
+    }
+    spare -= height;
+    taken[kind]++;
+  }
+  return taken;
+}

@@ -1,0 +1,117 @@
+import { Text, View } from '@react-pdf/renderer';
+import type { LabelledText, Sheet } from '@/lib/sheet/sheet';
+import { ChoiceGrid } from './choice-grid';
+import type { PageOneFit } from './fit';
+import { ink, type Look } from './look';
+import { RunningCostBar } from './running-cost-bar';
+
+/** Room inside a line; the font has no wider space. */
+const apart = '\u00a0\u00a0 ';
+
+type Props = { readonly sheet: Sheet; readonly fit: PageOneFit; readonly width: number; readonly look: Look };
+
+/** What the customer decides from: found, costs now, choices, waiting, advice; in that order. */
+export function PageOne({ sheet, fit, width, look }: Props) {
+  const page = sheet.pageOne;
+  const gap = { marginTop: fit.gap };
+  return (
+    <View>
+      <View id="one-head">
+        <Text style={look.title}>{page.heading}</Text>
+        {page.invented === undefined ? null : <Text style={look.evidenceStrong}>{page.invented}</Text>}
+        <Facts facts={page.facts} look={look} />
+      </View>
+
+      <View id="one-finding" style={gap}>
+        <Titled title={page.finding.title} text={page.finding.sentences.join(' ')} look={look} />
+        {page.finding.dangers.map((danger) => (
+          <Text
+            key={danger}
+            style={{
+              ...look.strong,
+              borderLeftWidth: 3,
+              borderColor: ink.text,
+              paddingLeft: 6,
+              marginTop: 2,
+            }}
+          >
+            {danger}
+          </Text>
+        ))}
+      </View>
+
+      <View id="one-cost" style={gap}>
+        <Titled title={page.runningCost.title} text={page.runningCost.sentences.join(' ')} look={look} />
+        <RunningCostBar bar={page.runningCost.bar} width={width} look={look} />
+        <Text style={look.evidence}>{page.runningCost.basis}</Text>
+      </View>
+
+      <View id="one-choices" style={gap}>
+        <ChoiceGrid
+          table={page.choices}
+          width={width}
+          look={look}
+          chart={{ data: page.totals, height: fit.chartHeight }}
+        />
+        {page.moreChoices === undefined ? null : <Text style={look.text}>{page.moreChoices}</Text>}
+        <Text style={{ ...look.evidence, marginTop: 2 }}>
+          {[page.totals.explanation, ...page.explanations].join(' ')}
+        </Text>
+      </View>
+
+      <View id="one-waiting" style={gap}>
+        <Titled title={page.waiting.title} text={page.waiting.sentences.join(' ')} look={look} />
+      </View>
+
+      <View
+        id="one-advice"
+        style={{ ...gap, borderWidth: 1.2, borderColor: ink.text, paddingHorizontal: 6, paddingVertical: 3 }}
+      >
+        <Text style={look.text}>
+          <Text style={look.section}>{page.advice.title}</Text>
+          {apart}
+          <Text style={look.strong}>{page.advice.sentences[0]}</Text>{' '}
+          {page.advice.sentences.slice(1).join(' ')}
+        </Text>
+        {page.advice.wouldChange.length === 0 ? null : (
+          <Text style={look.text}>
+            <Text style={look.strong}>{page.advice.changeTitle}</Text> {page.advice.wouldChange.join(' ')}
+          </Text>
+        )}
+      </View>
+    </View>
+  );
+}
+
+/** Whose house, which unit, when, who; as one paragraph, since names may be long. */
+function Facts({ facts, look }: { readonly facts: readonly LabelledText[]; readonly look: Look }) {
+  return (
+    <Text style={look.evidence}>
+      {facts.map((fact, i) => (
+        <Text key={fact.label}>
+          {i === 0 ? '' : apart}
+          <Text style={look.evidenceStrong}>{fact.label}:</Text> {fact.text}
+        </Text>
+      ))}
+    </Text>
+  );
+}
+
+/** A heading run in with its text, which saves a line. */
+function Titled({
+  title,
+  text,
+  look,
+}: {
+  readonly title: string;
+  readonly text: string;
+  readonly look: Look;
+}) {
+  return (
+    <Text style={look.text}>
+      <Text style={look.section}>{title}</Text>
+      {apart}
+      {text}
+    </Text>
+  );
+}
