@@ -21,8 +21,8 @@ export type Derivation<K extends string> = {
  * @param derivation  inputs, formula and computation
  * @returns the value, or undefined when an input is absent or no value exists at the readings; never NaN
  * An input whose uncertainty leaves the range of the computation on both sides makes the value absent.
- * Basis: `measured` while readings and plate figures carry the result; `assumed` as soon as assumptions bring more
- * than half of the variance.
+ * Basis: `measured` while readings carry the result; `assumed` when there are none, or when assumptions bring more
+ * than half of the variance and leave the value uncertain by more than a tenth.
  * Source: JCGM 100:2008 (GUM) 5.1.2, through lib/math/propagate, status memory
  * Check: tests/diagnostics/derive.test.ts
  */
@@ -46,7 +46,7 @@ export function derive<K extends string>(derivation: Derivation<K>): DerivedValu
     value,
     sd,
     unit,
-    basis: basisOf(inputs, shareFrac),
+    basis: basisOf(inputs, shareFrac, Math.abs(sd / value)),
     inputs: inputs.map(([key, input]) => asInput(input, shareFrac[key])),
     formula,
     source,
@@ -69,10 +69,13 @@ function finiteOnOneSide<K extends string>(
 function basisOf<K extends string>(
   inputs: readonly (readonly [K, Sourced])[],
   shareFrac: Readonly<Record<K, number>>,
+  relativeSd: number,
 ): Basis {
-  const share = (basis: Basis): number =>
-    inputs.reduce((sum, [key, input]) => sum + (input.basis === basis ? shareFrac[key] : 0), 0);
-  if (share('assumed') > 0.5) return 'assumed';
+  const assumedShare = inputs.reduce(
+    (sum, [key, input]) => sum + (input.basis === 'assumed' ? shareFrac[key] : 0),
+    0,
+  );
+  if (assumedShare > 0.5 && Math.sqrt(assumedShare) * relativeSd > 0.1) return 'assumed';
   if (inputs.some(([, input]) => input.basis === 'measured')) return 'measured';
   return inputs.some(([, input]) => input.basis === 'assumed') ? 'assumed' : 'nameplate';
 }

@@ -45,6 +45,8 @@ export type Target = {
   readonly unit: string;
   readonly reading?: number;
   readonly verdict?: Verdict;
+  /** How well the target itself is known: standard uncertainty, same unit. */
+  readonly sd?: number;
   readonly source: string;
   readonly status: string;
   /** Why there is no verdict, or a doubt about the target. */
@@ -61,7 +63,7 @@ export type Flag = Saying & {
 
 /** One way of estimating the loss, on log ratios to the healthy unit. */
 export type LossRoute = {
-  readonly id: 'heatBalance' | 'measuredPower' | 'faultCorrelation' | 'agePrior';
+  readonly id: 'heatBalance' | 'airSide' | 'measuredPower' | 'faultCorrelation' | 'agePrior';
   readonly lnCapacity?: { readonly mean: number; readonly sd: number };
   readonly lnPower?: { readonly mean: number; readonly sd: number };
   readonly runId?: string;
@@ -87,6 +89,10 @@ export type RunFindings = {
   readonly label: string;
   readonly derived: readonly DerivedValue[];
   readonly targets: readonly Target[];
+  /** Quantities for which no rule has an answer at these conditions, and why; words under `note.<code>`. */
+  readonly noTargets?: readonly { readonly id: string; readonly note: Saying }[];
+  /** Plain one-line readings for the homeowner; words under `homeowner.<code>`. */
+  readonly plain?: readonly Saying[];
 };
 
 /** What the readings say. */
@@ -95,6 +101,8 @@ export type Findings = {
   readonly flags: readonly Flag[];
   /** A mode the unit does not have is left out. */
   readonly loss: { readonly cooling?: Loss; readonly heating?: Loss };
+  /** The loss each run tells by itself, in the order of the runs; `loss` rests on the last usable run of its mode. */
+  readonly lossByRun?: readonly { readonly runId: string; readonly loss: Loss }[];
   /** The technician's own suspicion, said to be the technician's. */
   readonly suspectedCause?: {
     readonly cause: CauseId;

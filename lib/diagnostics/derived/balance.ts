@@ -1,3 +1,4 @@
+import limits from '../data/limits.json';
 import { asSourced, derive } from '../derive';
 import type { DerivedValue } from '../findings';
 import { isentropicEfficiency, massFlowLbH, refrigerantCapacityBtuh } from '../heat-balance';
@@ -109,6 +110,8 @@ export function refrigerantCapacity(context: RunContext): DerivedValue | undefin
       const liquidPsia = psiaAt(sameGauge ? v.dischargePsig : v.liquidPsig, v.altitude, v.liquidDrop);
       const bubble = properties.bubbleF(liquidPsia);
       if (typeof bubble !== 'number') return Number.NaN;
+      const saturated = v.liquid > bubble && v.liquid <= bubble + limits.saturatedLiquidSlackFd.value;
+      const measuredF = saturated ? bubble : v.liquid;
       return numberOrNaN(
         refrigerantCapacityBtuh(properties, run.mode, {
           suctionPsia: psiaAt(v.suctionPsig, v.altitude),
@@ -116,7 +119,7 @@ export function refrigerantCapacity(context: RunContext): DerivedValue | undefin
           dischargePsia: psiaAt(v.dischargePsig, v.altitude, v.dischargeDrop),
           dischargeLineF: v.dischargeLine,
           liquidPsia,
-          liquidLineF: assumedSubcooling ? bubble - Math.max(0, v.liquid) : v.liquid,
+          liquidLineF: assumedSubcooling ? bubble - Math.max(0, v.liquid) : measuredF,
           compressorW: power.watts(v),
           shellLossFrac: v.shellLoss,
         }),

@@ -1,0 +1,114 @@
+import type { Visit } from '../visit/visit';
+import { deriveRun } from './derived/derive-run';
+import type { Findings, Flag, RunFindings } from './findings';
+import type { HealthyUnit } from './healthy-unit/healthy-unit';
+import { lossOfVisit } from './loss/loss-of-visit';
+import { type RunEvidence, runEvidence } from './loss/run-evidence';
+import { plainReadings } from './plain-readings';
+import { airConflicts } from './plausibility/air-conflicts';
+import { dangersOfRun, observedDangers } from './plausibility/dangers';
+import { refrigerantConflicts } from './plausibility/refrigerant-conflicts';
+import type { RefrigerantProperties } from './refrigerant/refrigerant-properties';
+import { type RunContext, runContext } from './run-context';
+import { targetsOfRun } from './targets/targets-of-run';
+import { wouldNarrow } from './would-narrow/would-narrow';
+
+export type DiagnoseInput = {
+  readonly visit: Visit;
+  readonly healthy: HealthyUnit;
+  /** Left out when the refrigerant is unknown: everything that needs no refrigerant still answers. */
+  readonly properties?: RefrigerantProperties | undefined;
+};
+
+type ReadRun = {
+  readonly context: RunContext;
+  readonly findings: RunFindings;
+  readonly flags: readonly Flag[];
+  readonly evidence: RunEvidence;
+};
+
+/**
+ * What the readings of a visit say: derived values, targets, doubts and dangers, loss per mode, and which readings
+ * would narrow it.
+ *
+ * @param input  visit, its healthy unit, and the properties of its refrigerant
+ * @returns findings; missing readings never block, they leave values out and widen the loss. Dangers come first.
+ * Check: tests/diagnostics/diagnose.test.ts
+ */
+export function diagnose(input: DiagnoseInput): Findings {
+  const { visit, healthy } = input;
+  const runs = visit.runs.map((run) => readRun(runContext({ ...input, run })));
+  const { loss, lossByRun } = lossOfVisit(
+    visit,
+    runs.map(({ findings, evidence }) => ({ ...evidence, mode: findings.mode, label: findings.label })),
+  );
+  const flags = [...observedDangers(visit), ...runs.flatMap((run) => run.flags), ...unknowns(visit)];
+  const { suspectedCause } = visit;
+  return {
+    runs: runs.map((run) => run.findings),
+    flags: [
+      ...flags.filter((flag) => flag.severity === 'danger'),
+      ...flags.filter((flag) => flag.severity !== 'danger'),
+    ],
+    loss,
+    lossByRun,
+    ...(suspectedCause === undefined
+      ? {}
+      : {
+          suspectedCause: {
+            cause: suspectedCause.cause,
+            saidBy: 'technician',
+            ...(suspectedCause.note === undefined ? {} : { note: suspectedCause.note }),
+          },
+        }),
+    wouldNarrow: wouldNarrow(visit, healthy, runs),
+  };
+}
+
+function readRun(context: RunContext): ReadRun {
+  const { run } = context;
+  const derived = deriveRun(context);
+  const { targets, noTargets } = targetsOfRun(context, derived);
+  const flags = [
+    ...dangersOfRun(context, derived),
+    ...refrigerantConflicts(context, derived),
+    ...airConflicts(context, derived),
+  ];
+  return {
+    context,
+    findings: {
+      runId: run.id,
+      mode: run.mode,
+      label: run.label ?? '',
+      derived,
+      targets,
+      noTargets,
+      plain: plainReadings(targets, flags),
+    },
+    flags,
+    evidence: runEvidence(context, derived, flags),
+  };
+}
+
+function unknowns(visit: Visit): readonly Flag[] {
+  const flags: Flag[] = [];
+  const gauges = visit.runs.some(
+    ({ suctionPsig, dischargePsig, liquidPsig }) =>
+      (suctionPsig ?? dischargePsig ?? liquidPsig) !== undefined,
+  );
+  if (visit.unit.refrigerant === undefined && gauges) {
+    flags.push({
+      code: 'refrigerantUnknown',
+      severity: 'unknown',
+      readings: ['suctionPsig', 'dischargePsig'],
+    });
+  }
+  if (visit.site.altitudeFt === undefined && gauges) {
+    flags.push({ code: 'altitudeUnknown', severity: 'unknown', readings: ['suctionPsig', 'dischargePsig'] });
+  }
+  if (visit.unit.metering === undefined && gauges) {
+    flags.push({ code: 'meteringUnknown', severity: 'unknown', readings: ['suctionLineF'] });
+  }
+  if (visit.runs.length === 0) flags.push({ code: 'noRuns', severity: 'unknown', readings: [] });
+  return flags;
+}

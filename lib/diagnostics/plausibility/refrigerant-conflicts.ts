@@ -1,0 +1,177 @@
+import limits from '../data/limits.json';
+import { derivedById } from '../derived/derive-run';
+import { dischargeSide } from '../derived/pressures';
+import type { DerivedValue, Flag } from '../findings';
+import type { RunContext } from '../run-context';
+import { plausibleEfficiency } from '../targets/expected-efficiency';
+
+const SIGMAS = limits.conflictSigmas.value;
+
+/**
+ * Refrigerant-side readings that cannot all be true. Nothing is dropped: the flag names the readings and computing
+ * goes on with what is left.
+ *
+ * @param context  run with its unit and site
+ * @param values   derived values of the same run
+ * @returns flags; a difference counts as a conflict from twice its standard uncertainty
+ * Source: data/limits.json
+ * Check: tests/diagnostics/plausibility.test.ts
+ */
+export function refrigerantConflicts(context: RunContext, values: readonly DerivedValue[]): readonly Flag[] {
+  return [
+    ...pressureConflicts(context),
+    ...superheatFlags(context, values),
+    ...subcoolingFlags(context, values),
+    ...efficiencyFlags(context, values),
+    ...airFlags(context, values),
+    ...drierFlags(context, values),
+  ];
+}
+
+function pressureConflicts({ run }: RunContext): readonly Flag[] {
+  const flags: Flag[] = [];
+  const { suctionPsig, dischargePsig, liquidPsig } = run;
+  const high = dischargePsig ?? liquidPsig;
+  if (suctionPsig !== undefined && high !== undefined && high <= suctionPsig) {
+    const name = dischargePsig === undefined ? 'liquidPsig' : 'dischargePsig';
+    flags.push(
+      conflict(run.id, 'dischargeNotAboveSuction', [name, 'suctionPsig'], { high, suction: suctionPsig }),
+    );
+  }
+  if (dischargePsig !== undefined && liquidPsig !== undefined) {
+    const slack = 2 * Math.max(1, 0.014 * dischargePsig);
+    if (liquidPsig > dischargePsig + slack) {
+      flags.push(
+        conflict(run.id, 'liquidAboveDischargePressure', ['liquidPsig', 'dischargePsig'], {
+          liquid: liquidPsig,
+          discharge: dischargePsig,
+        }),
+      );
+    }
+  }
+  return flags;
+}
+
+function superheatFlags({ run }: RunContext, values: readonly DerivedValue[]): readonly Flag[] {
+  const superheat = derivedById(values, 'suctionSuperheatFd');
+  if (superheat === undefined) return [];
+  const readings = ['suctionLineF', 'suctionPsig'];
+  const shown = { superheat: round(superheat.value) };
+  if (superheat.value < -SIGMAS * superheat.sd) {
+    return [conflict(run.id, 'suctionColderThanSaturation', readings, shown)];
+  }
+  if (superheat.value < limits.suctionSuperheatFd.danger) {
+    return [{ code: 'liquidReturning', severity: 'danger', runId: run.id, readings, values: shown }];
+  }
+  return superheat.value < limits.suctionSuperheatFd.floor
+    ? [{ code: 'superheatBelowFloor', severity: 'doubt', runId: run.id, readings, values: shown }]
+    : [];
+}
+
+function subcoolingFlags(context: RunContext, values: readonly DerivedValue[]): readonly Flag[] {
+  const { run } = context;
+  const subcooling = derivedById(values, 'liquidSubcoolingFd');
+  if (subcooling === undefined) return [];
+  const readings = ['liquidLineF', run.liquidPsig === undefined ? 'dischargePsig' : 'liquidPsig'];
+  const shown = { subcooling: round(subcooling.value) };
+  if (subcooling.value < -SIGMAS * subcooling.sd) {
+    return [conflict(run.id, 'liquidWarmerThanCondensing', readings, shown)];
+  }
+  return subcooling.value <= 0
+    ? [{ code: 'noSubcooling', severity: 'doubt', runId: run.id, readings, values: shown }]
+    : [];
+}
+
+function efficiencyFlags(context: RunContext, values: readonly DerivedValue[]): readonly Flag[] {
+  const { run } = context;
+  const readings = ['dischargeLineF', 'suctionLineF', 'suctionPsig', dischargeName(context)];
+  const efficiency = derivedById(values, 'isentropicEfficiencyFrac');
+  if (efficiency === undefined) {
+    return coolerThanDew(values) ? [conflict(run.id, 'dischargeCoolerThanLossless', readings, {})] : [];
+  }
+  const shown = { efficiencyPercent: Math.round(100 * efficiency.value) };
+  if (efficiency.value > 1) return [conflict(run.id, 'dischargeCoolerThanLossless', readings, shown)];
+  if (efficiency.value > plausibleEfficiency.high) {
+    const sure = efficiency.value - efficiency.sd > plausibleEfficiency.high;
+    return [
+      {
+        code: 'efficiencyTooHigh',
+        severity: sure ? 'conflict' : 'doubt',
+        runId: run.id,
+        readings,
+        values: shown,
+      },
+    ];
+  }
+  return efficiency.value < plausibleEfficiency.low
+    ? [{ code: 'efficiencyTooLow', severity: 'doubt', runId: run.id, readings, values: shown }]
+    : [];
+}
+
+/** A discharge line below saturation has no vapour state at all, so no efficiency either. */
+function coolerThanDew(values: readonly DerivedValue[]): boolean {
+  const superheat = derivedById(values, 'dischargeSuperheatFd');
+  return superheat !== undefined && superheat.value < 0;
+}
+
+function airFlags(context: RunContext, values: readonly DerivedValue[]): readonly Flag[] {
+  const { run } = context;
+  const cooling = run.mode === 'cooling';
+  const flags: Flag[] = [];
+  const over = derivedById(values, cooling ? 'condensingOverOutdoorFd' : 'condensingOverReturnFd');
+  const highName = run.liquidPsig === undefined ? 'dischargePsig' : 'liquidPsig';
+  if (over !== undefined && over.value < -SIGMAS * over.sd) {
+    const air = cooling ? 'outdoorAirF' : 'returnAirF';
+    flags.push(conflict(run.id, 'condensingBelowAir', [highName, air], { difference: round(-over.value) }));
+  }
+  const below = derivedById(values, cooling ? 'evaporatingBelowReturnFd' : 'evaporatingBelowOutdoorFd');
+  if (below !== undefined && below.value < -SIGMAS * below.sd) {
+    const air = cooling ? 'returnAirF' : 'outdoorAirF';
+    flags.push(
+      conflict(run.id, 'evaporatingAboveAir', ['suctionPsig', air], { difference: round(-below.value) }),
+    );
+  }
+  if (cooling && run.liquidLineF !== undefined && run.outdoorAirF !== undefined) {
+    if (run.liquidLineF < run.outdoorAirF - SIGMAS * Math.SQRT2) {
+      flags.push(
+        conflict(run.id, 'liquidColderThanOutdoor', ['liquidLineF', 'outdoorAirF'], {
+          liquid: run.liquidLineF,
+          outdoor: run.outdoorAirF,
+        }),
+      );
+    }
+  }
+  return flags;
+}
+
+function drierFlags({ run }: RunContext, values: readonly DerivedValue[]): readonly Flag[] {
+  const drop = derivedById(values, 'drierDropFd');
+  if (drop === undefined || drop.value > -SIGMAS * drop.sd) return [];
+  return [
+    {
+      code: 'liquidWarmsOnTheWay',
+      severity: 'doubt',
+      runId: run.id,
+      readings: ['liquidLineF', 'liquidBeforeMeteringF'],
+      values: { rise: round(-drop.value) },
+    },
+  ];
+}
+
+function dischargeName(context: RunContext): string {
+  return dischargeSide(context)?.gauge.name ?? 'dischargePsig';
+}
+
+function conflict(
+  runId: string,
+  code: string,
+  readings: readonly string[],
+  values: Readonly<Record<string, string | number>>,
+): Flag {
+  return { code, severity: 'conflict', runId, readings, values };
+}
+
+/** To one decimal, for the sentence; the full value stays in the derived value. */
+export function round(value: number): number {
+  return Math.round(10 * value) / 10;
+}
