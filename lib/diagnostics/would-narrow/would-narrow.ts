@@ -2,7 +2,7 @@ import type { Mode, ReadingName } from '../../visit/run';
 import type { Ratings, Unit } from '../../visit/unit';
 import type { Visit } from '../../visit/visit';
 import type { Saying } from '../../visit/wording';
-import { deriveRun } from '../derived/derive-run';
+import { deriveForLoss } from '../derived/derive-run';
 import type { Flag } from '../findings';
 import { type HealthyUnit, healthyUnit } from '../healthy-unit/healthy-unit';
 import { agePrior } from '../loss/age-prior';
@@ -107,7 +107,7 @@ function candidates(mode: Mode, context: RunContext, hasRun: boolean): readonly 
 }
 
 function spreadOf(visit: Visit, context: RunContext, flags: readonly Flag[]): number {
-  const evidence = runEvidence(context, deriveRun(context), flags);
+  const evidence = runEvidence(context, deriveForLoss(context), flags);
   const loss = lossOfRun(context.run.mode, isUsable(evidence) ? evidence : undefined, agePrior(visit));
   return Math.hypot(loss.lnCapacity.sd, loss.lnPower.sd);
 }
