@@ -18,17 +18,28 @@ export type City = {
 export const cities: readonly City[] = data.cities;
 
 /**
- * The listed city a text means: its slug, "Atlanta", "Atlanta GA" or "Atlanta, GA", in any case.
+ * The listed city a text means: its slug or its name, with or without the state and whatever follows the first
+ * words ("New York", "new york, NY", "Chicago" for Chicago OHare), in any case.
  *
  * @returns undefined if no listed city is meant
  * Check: tests/energy/climate.test.ts
  */
 export function findCity(text: string): City | undefined {
-  const wanted = text.toLowerCase().replace(/,/g, ' ').replace(/\s+/g, ' ').trim();
-  return cities.find(
-    (c) =>
-      c.slug === wanted || c.city.toLowerCase() === wanted || `${c.city} ${c.state}`.toLowerCase() === wanted,
-  );
+  const wanted = plain(text);
+  if (wanted === '') return undefined;
+  return cities.find((c) => {
+    const name = plain(c.city);
+    const state = ` ${c.state.toLowerCase()}`;
+    const bare = wanted.endsWith(state) ? wanted.slice(0, -state.length) : wanted;
+    return plain(c.slug) === wanted || name === bare || name.startsWith(`${bare} `);
+  });
+}
+
+function plain(text: string): string {
+  return text
+    .toLowerCase()
+    .replace(/[^a-z0-9]+/g, ' ')
+    .trim();
 }
 
 export type ChosenCity = {
