@@ -42,7 +42,7 @@ describe('identity: balance point', () => {
     const milder = unitBins(healthy, atlanta.binF, load);
     const mild: YearContext = { ...context, monthBinHours: hoursByMonthAndBin(atlanta) };
     const points = balancePoints(milder, noLoss, mild);
-    const kwh = points.reduce((sum, p) => sum + (p.stripBtuh * p.hours) / 3_412_142, 0);
+    const kwh = points.reduce((sum, p) => sum + (p.stripBtuh * p.hours) / 3_412.142, 0);
     expect(points[0]?.outdoorF).toBeGreaterThan(healthy.cutOutF);
     expect(kwh).toBeGreaterThan(50);
     expect(kwh).toBeCloseTo(unitYear(milder, noLoss, mild).stripHeatKwh, 6);
