@@ -18,8 +18,8 @@ function triangularCdf(x: number, min: number, mode: number, max: number): numbe
   if (x >= max) return 1;
   const width = max - min;
   return x < mode
-    ? ((x - min) * (x - min)) / (width * (mode - min))
-    : 1 - ((max - x) * (max - x)) / (width * (max - mode));
+    ? ((x - min) / width) * ((x - min) / (mode - min))
+    : 1 - ((max - x) / width) * ((max - x) / (max - mode));
 }
 
 /** Mean of a distribution from its inverse: the integral of the quantiles. */
