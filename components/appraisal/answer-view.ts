@@ -1,18 +1,38 @@
+import { fieldBook } from '@/components/draft/build-field-book';
 import { t, tCode } from '@/components/words/words';
 import type { Appraisal } from '@/lib/appraise/appraisal';
-import type { DerivedValue, Flag, Loss, LossRoute, RunFindings, Target } from '@/lib/diagnostics/findings';
+import type {
+  DerivedInput,
+  DerivedValue,
+  Flag,
+  Loss,
+  LossRoute,
+  RunFindings,
+  Target,
+} from '@/lib/diagnostics/findings';
 import { namesOf } from '@/lib/sheet/composing';
 import { moneyRangeWords } from '@/lib/sheet/money-words';
-import { wordsOf } from '@/lib/sheet/phrase';
+import { listWords, wordsOf } from '@/lib/sheet/phrase';
 import { quantityName, quantityRangeWords, quantityWords } from '@/lib/sheet/reading-words';
 import type { Sheet } from '@/lib/sheet/sheet';
 import { stageWords } from '@/lib/sheet/stage-words';
+import { resolveAssumption } from '@/lib/visit/assumption';
+import { assumptionKeys } from '@/lib/visit/assumption-keys';
 import { fieldAt } from '@/lib/visit/field-at';
 import type { Saying } from '@/lib/visit/wording';
 import { balanceChart, costChart } from './chart-view';
 import { compareTable } from './compare-view';
 import { doubtWords, percentRangeWords, rangeOfLog } from './doubt-words';
-import type { AnswerView, DerivedView, FlagView, LossView, RouteView, RunView, TargetView } from './view';
+import type {
+  AnswerView,
+  DerivedView,
+  FlagView,
+  InputView,
+  LossView,
+  RouteView,
+  RunView,
+  TargetView,
+} from './view';
 
 const words = wordsOf('en');
 
@@ -37,20 +57,24 @@ export function answerView(appraisal: Appraisal, sheet: Sheet): AnswerView {
   };
 }
 
-/** The result in one line: the advice, else what leaving it costs. */
+/** The result in one line: the advice, else what costs about the same, else what leaving it costs. */
 export function headlineOf({ comparison }: Appraisal): string {
-  const { choiceId } = comparison.recommendation;
-  const picked = comparison.choices.find((choice) => choice.id === choiceId);
-  const total = (id: string | undefined) => {
-    const choice = comparison.choices.find((c) => c.id === id);
+  const { choices, recommendation, aboutTheSameIds, lowestTotalId, stayYears: stay } = comparison;
+  const choiceOf = (id: string | undefined) => choices.find((choice) => choice.id === id);
+  const totalOf = (id: string | undefined) => {
+    const choice = choiceOf(id);
     return choice === undefined ? '' : moneyRangeWords(words, choice.totalTodayUsd).full;
   };
-  const stay = comparison.stayYears;
-  if (comparison.choices.length < 2) {
-    return t('headline.leaveOnly', { total: total(comparison.choices[0]?.id), stay });
-  }
-  if (picked !== undefined) return t('headline.picked', { name: picked.name, total: total(picked.id), stay });
-  return t('headline.same', { stay });
+  if (choices.length < 2) return t('headline.leaveOnly', { total: totalOf(choices[0]?.id), stay });
+  const picked = choiceOf(recommendation.choiceId);
+  if (picked !== undefined)
+    return t('headline.picked', { name: picked.name, total: totalOf(picked.id), stay });
+  const same = choices.filter(({ id }) => aboutTheSameIds.includes(id) || id === lowestTotalId);
+  const names = listWords(
+    words,
+    same.map((choice) => choice.name),
+  );
+  return t('headline.same', { names, total: totalOf(lowestTotalId), stay });
 }
 
 type Told = (saying: Saying) => string;
@@ -78,8 +102,25 @@ function runView(run: RunFindings, at: number, told: Told): RunView {
   };
 }
 
+/** Plain name of an input: a derived value, a reading, an assumption, else a field of the unit or the house. */
 function nameOf(id: string): string {
-  return quantityName(words, id) ?? fieldAt(['unit', id]).label;
+  const told = quantityName(words, id);
+  if (told !== undefined) return told;
+  const key = assumptionKeys.find((k) => k === id);
+  if (key !== undefined) return resolveAssumption([], key).label;
+  const book = fieldBook();
+  return (book[`unit.${id}`] ?? book[`site.${id}`])?.label ?? fieldAt(['unit', id]).label;
+}
+
+/** The inputs in words, each once. */
+function inputViews(inputs: readonly DerivedInput[]): InputView[] {
+  const views = inputs.map((input) => ({
+    name: nameOf(input.name),
+    value: typeof input.value === 'number' ? quantityWords(words, input.value, input.unit) : input.value,
+    basis: tCode(`basis.${input.basis}`),
+    ...(input.source === undefined ? {} : { source: input.source }),
+  }));
+  return views.filter((view, i) => views.findIndex((other) => other.name === view.name) === i);
 }
 
 function derivedView(value: DerivedValue, target: TargetView | undefined): DerivedView {
@@ -91,12 +132,7 @@ function derivedView(value: DerivedValue, target: TargetView | undefined): Deriv
     basis: tCode(`basis.${value.basis}`),
     formula: value.formula,
     source: value.source,
-    inputs: value.inputs.map((input) => ({
-      name: nameOf(input.name),
-      value: typeof input.value === 'number' ? quantityWords(words, input.value, input.unit) : input.value,
-      basis: tCode(`basis.${input.basis}`),
-      ...(input.source === undefined ? {} : { source: input.source }),
-    })),
+    inputs: inputViews(value.inputs),
     ...(target === undefined ? {} : { target }),
   };
 }

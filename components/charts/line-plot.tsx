@@ -103,7 +103,7 @@ function EndLabels(props: {
         >
           <LinePiece lines={props.lines} id={line.id} />
           <strong>{letter}</strong>
-          <span className="line-clamp-2 hidden md:block">{line.name}</span>
+          <span className="hidden md:line-clamp-2">{line.name}</span>
         </li>
       ))}
     </ul>

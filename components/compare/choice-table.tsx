@@ -18,16 +18,12 @@ export function ChoiceTable(props: { readonly table: CompareTable; readonly capt
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a box that scrolls must be reachable by keyboard
     <section className="scroll-box mt-2 hidden md:block" tabIndex={0} aria-label={props.caption}>
-      <table className="w-full">
+      <table className="w-full table-fixed" style={{ minWidth: `${9 + 8 * columns.length}rem` }}>
         <thead>
           <tr className="border-b-2 border-ink">
             <td className="w-36" />
             {columns.map((column) => (
-              <th
-                key={column.id}
-                scope="col"
-                className={`min-w-32 p-2 text-left align-bottom ${marked(column)}`}
-              >
+              <th key={column.id} scope="col" className={`p-2 text-left align-bottom ${marked(column)}`}>
                 {column.mark === undefined ? null : (
                   <span className="mb-1 block bg-plum px-2 py-1 text-on-plum">{column.mark}</span>
                 )}

@@ -15,6 +15,7 @@ import { SaveWords } from '@/components/shell/save-words';
 import { UndoButton } from '@/components/shell/undo-button';
 import { isInvented, visitName } from '@/components/visit/parts';
 import { t } from '@/components/words/words';
+import { Behind } from './behind';
 import { ChoiceCards, ChoiceTable } from './choice-table';
 import { FinancingBox } from './financing-box';
 import { SheetLink } from './sheet-link';
@@ -115,6 +116,7 @@ function Answered(props: { readonly answer: AnswerView; readonly working: boolea
         <CostLines chart={answer.cost} />
         {answer.balance === undefined ? null : <BalanceLines chart={answer.balance} />}
         <FinancingBox financing={pageTwo.financing} />
+        <Behind pageTwo={pageTwo} />
         <Titled title={t('compare.how')} level={2}>
           {pageOne.explanations.map((sentence) => (
             <p key={sentence} className="mt-1">

@@ -30,11 +30,16 @@ export function VisitScreen(props: { readonly climates: readonly ClimateOption[]
   const wideOnly = place.part === undefined ? 'hidden md:block' : '';
   return (
     <div className="mx-auto flex min-h-dvh max-w-7xl flex-col px-4">
-      <header className="py-4">
-        <Link href="/" className="inline-flex min-h-12 items-center no-print">
+      <header className={`md:py-4 ${place.part === undefined ? 'py-4' : 'pt-2'}`}>
+        <Link
+          href="/"
+          className={`no-print min-h-12 items-center md:inline-flex ${place.part === undefined ? 'inline-flex' : 'hidden'}`}
+        >
           {t('visit.all')}
         </Link>
-        <h1 className="text-2xl md:text-3xl">{name === '' ? t('visit.unnamed') : name}</h1>
+        <h1 className={`md:text-3xl ${place.part === undefined ? 'text-2xl' : 'text-lg'}`}>
+          {name === '' ? t('visit.unnamed') : name}
+        </h1>
         {invented ? <p className="text-soft">{t('list.invented')}</p> : null}
       </header>
       <ConflictNotice />
@@ -188,7 +193,7 @@ function VisitBar(props: { readonly part: Part | undefined }) {
     <div className="no-print sticky bottom-0 z-10 -mx-4 mt-auto border-t-2 border-ink bg-paper px-4 py-2">
       <div className="flex flex-wrap items-center gap-x-3 gap-y-1">
         <div className="min-w-0 flex-1">
-          {answer === undefined ? null : (
+          {answer === undefined || props.part === undefined || atResults ? null : (
             <p className="line-clamp-2 leading-tight font-semibold md:hidden">{answer.headline}</p>
           )}
           <SaveWords />
