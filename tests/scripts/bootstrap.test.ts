@@ -1,4 +1,4 @@
-import { mkdirSync, writeFileSync } from 'node:fs';
+import { mkdirSync, renameSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { expect, test } from 'vitest';
 import { sourceHash } from '@/scripts/bootstrap-build.mjs';
@@ -70,7 +70,9 @@ test('wiring: a build is known by the names and contents of its sources', () => 
   const second = sourceHash(root);
   write('app/other.tsx', '');
   const third = sourceHash(root);
-  expect(new Set([first, second, third]).size).toBe(3);
+  renameSync(path.join(root, 'app/other.tsx'), path.join(root, 'app/moved.tsx'));
+  const fourth = sourceHash(root);
+  expect(new Set([first, second, third, fourth]).size).toBe(4);
 });
 
 test('wiring: the port is the one asked for, else from the environment, else 3000; anything else is refused', () => {
