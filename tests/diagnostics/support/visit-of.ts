@@ -57,3 +57,10 @@ export function contextOf(visit: Visit, index = 0): RunContext {
 export function contextOfRun(run: RunPart, unit: Partial<Unit> = {}, rest: Partial<Visit> = {}): RunContext {
   return contextOf(visitOf([run], unit, rest));
 }
+
+/** The same for a unit whose refrigerant nobody knows. */
+export function contextOfUnknownRefrigerant(run: RunPart, unit: Partial<Unit> = {}): RunContext {
+  const visit = visitOf([run], unit);
+  const { refrigerant: _unknown, ...rest } = visit.unit;
+  return contextOf({ ...visit, unit: rest });
+}
