@@ -14,6 +14,7 @@ export type AssumptionInput = {
   readonly climate: Climate;
   readonly load: HouseLoad;
   readonly price: EnergyPrice;
+  readonly priceUsdPerKwh: number;
   readonly emission: EmissionFactor;
 };
 
@@ -24,7 +25,7 @@ export type AssumptionInput = {
  * Check: tests/energy/yearly-energy.test.ts
  */
 export function energyAssumptions(input: AssumptionInput): EnergyAssumption[] {
-  const { visit, healthy, climate, load, price, emission } = input;
+  const { visit, healthy, climate, load, price, priceUsdPerKwh, emission } = input;
   const { site, assumptions } = visit;
   const room = (own: number | undefined, name: string, f: number): EnergyAssumption => ({
     name,
@@ -58,7 +59,7 @@ export function energyAssumptions(input: AssumptionInput): EnergyAssumption[] {
     },
     {
       name: 'electricityPrice',
-      value: `${round(price.usdPerKwh, 4)} USD/kWh`,
+      value: `${round(priceUsdPerKwh, 4)} USD/kWh`,
       basis: price.basis,
       source: price.source,
     },

@@ -2,9 +2,11 @@ import { resolveAssumption } from '../visit/assumption';
 import type { Basis } from '../visit/basis';
 import type { Visit } from '../visit/visit';
 import data from './data/energy-prices.json';
+import type { EnergyTariff } from './tariff/tariff-model';
 
 export type EnergyPrice = {
-  readonly usdPerKwh: number;
+  /** What a kilowatt-hour costs when and how much it is used. */
+  readonly tariff: EnergyTariff;
   readonly basis: Basis;
   readonly source: string;
 };
@@ -14,23 +16,27 @@ export type EnergyPrice = {
  *
  * @param visit  its tariff wins; then a price somebody set as an assumption; then the state's average; then the
  *   general assumption
- * @returns price [USD/kWh] with basis and source. Fixed charges stay apart: no choice saves them.
+ * @returns tariff [USD/kWh] with basis and source. Fixed charges stay apart: no choice saves them.
  * Source: US EIA state energy data 2023, status read
  * Check: tests/energy/energy-price.test.ts
  */
 export function energyPrice(visit: Visit): EnergyPrice {
   if (visit.tariff !== undefined) {
-    return { usdPerKwh: visit.tariff.energyUsdPerKwh, basis: 'bill', source: 'Tariff given at the visit' };
+    return { tariff: visit.tariff, basis: 'bill', source: 'Tariff given at the visit' };
   }
   const assumed = resolveAssumption(visit.assumptions, 'electricityUsdPerKwh');
   const averages: Readonly<Record<string, number>> = data.electricityUsdPerKwh;
   const state = visit.site.stateCode === undefined ? undefined : averages[visit.site.stateCode];
   if (assumed.setBy === 'keepworth' && state !== undefined) {
     return {
-      usdPerKwh: state,
+      tariff: flat(state),
       basis: 'assumed',
       source: `Average of ${visit.site.stateCode}, ${data.year}: ${data.source}`,
     };
   }
-  return { usdPerKwh: assumed.likely, basis: 'assumed', source: assumed.source };
+  return { tariff: flat(assumed.likely), basis: 'assumed', source: assumed.source };
+}
+
+function flat(energyUsdPerKwh: number): EnergyTariff {
+  return { kind: 'flat', energyUsdPerKwh };
 }

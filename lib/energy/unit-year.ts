@@ -4,6 +4,7 @@ import { MONTHS } from './climate-model';
 import defaults from './data/load-defaults.json';
 import type { EnergyYear } from './energy-result';
 import { coolingLoadBtuh, type HouseLoad, heatingLoadBtuh } from './house-load';
+import type { Pricing } from './tariff/pricing';
 import type { UnitBins } from './unit-bins';
 
 /** Ratios to the healthy unit; 1 = nothing lost. */
@@ -28,7 +29,7 @@ export type YearContext = {
   readonly heats: boolean;
   /** Hours, length 12 x bins, month-major. */
   readonly monthBinHours: Float64Array;
-  readonly priceUsdPerKwh: number;
+  readonly pricing: Pricing;
   readonly co2LbPerKwh: number;
 };
 
@@ -50,7 +51,7 @@ type BinMeans = {
  *
  * @param bins     full-speed performance per bin
  * @param ratios   loss per mode; capacity ratios > 0, power ratios > 0
- * @param context  load, hours, price, emission factor
+ * @param context  load, hours, pricing, emission factor
  * @returns kWh by use, cost [USD] of energy alone (fixed charges apart), unmet hours, CO2 [lb]
  * @throws invariant if a ratio is not positive
  * Source: bin method with the part-load factor of AHRI 210/240; status secondary
@@ -60,18 +61,19 @@ export function unitYear(bins: UnitBins, ratios: LossRatios, context: YearContex
   for (const ratio of Object.values(ratios)) invariant(ratio > 0, `loss ratio ${ratio}`);
   const means = bins.binF.map((_, i) => binMeans(bins, i, ratios, context));
   const total = emptyTotals();
-  const byMonth = [];
+  const byMonth: EnergyYear['byMonth'][number][] = [];
   for (let month = 0; month < MONTHS; month += 1) {
     const part = emptyTotals();
     means.forEach((mean, bin) => {
-      addHours(part, mean, context.monthBinHours[month * means.length + bin] ?? 0);
+      const hours = context.monthBinHours[month * means.length + bin] ?? 0;
+      if (hours > 0) addHours(part, mean, hours);
     });
     byMonth.push({
       heatingKwh: part.heatingKwh,
       stripKwh: part.stripKwh,
       coolingKwh: part.coolingKwh,
       otherKwh: part.blowerKwh + part.standbyKwh,
-      costUsd: kwhOf(part) * context.priceUsdPerKwh,
+      costUsd: monthCostUsd(context.pricing, month, means, kwhOf(part)),
     });
     addTotals(total, part);
   }
@@ -83,7 +85,7 @@ export function unitYear(bins: UnitBins, ratios: LossRatios, context: YearContex
     blowerKwh: total.blowerKwh,
     standbyKwh: total.standbyKwh,
     totalKwh,
-    costUsd: totalKwh * context.priceUsdPerKwh,
+    costUsd: byMonth.reduce((sum, month) => sum + month.costUsd, 0),
     heatDeliveredBtu: total.heatBtu,
     coolingDeliveredBtu: total.coolBtu,
     unmetHours: total.unmetHours,
@@ -145,6 +147,16 @@ function binMeans(bins: UnitBins, bin: number, ratios: LossRatios, context: Year
     unmetBtuh,
     unmet: unmetBtuh > defaults.unmetShareFrac.value * loadBtuh,
   };
+}
+
+function monthCostUsd(pricing: Pricing, month: number, means: readonly BinMeans[], kwh: number): number {
+  if (pricing.kind === 'byAmount') return pricing.monthUsd(month, kwh);
+  let usd = 0;
+  means.forEach((mean, bin) => {
+    const kw = (mean.heatingW + mean.stripW + mean.coolingW + mean.blowerW + mean.standbyW) / 1000;
+    usd += kw * (pricing.usdPerKwByMonthBin[month * means.length + bin] ?? 0);
+  });
+  return usd;
 }
 
 type Totals = {

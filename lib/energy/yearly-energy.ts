@@ -15,6 +15,8 @@ import { type HouseLoad, houseLoad } from './house-load';
 import { lossEnds } from './loss-ratios';
 import { repairEffect } from './repair-effect';
 import { healthyScenario, scenarioOf } from './scenario';
+import { pricingOf } from './tariff/pricing';
+import type { EnergyTariff } from './tariff/tariff-model';
 import { unitBins } from './unit-bins';
 import type { YearContext } from './unit-year';
 
@@ -47,18 +49,19 @@ export function yearlyEnergy(input: YearlyEnergyInput): EnergyResult {
     load,
     heats,
     monthBinHours: hoursByMonthAndBin(climate),
-    priceUsdPerKwh: price.usdPerKwh,
+    pricing: pricingOf(price.tariff, climate),
     co2LbPerKwh: emission.lbPerKwh,
   };
   const notes: Saying[] = [...climate.notes, ...healthy.notes.map(ofUnit), ...lossNotes(input, heats)];
   const scenarios = scenariosOf(input, context, notes);
+  const priceUsdPerKwh = meanPrice(price.tariff, scenarios);
   return {
     scenarios,
     climateName: climate.name,
     load: loadSummary(load, climate),
-    priceUsdPerKwh: price.usdPerKwh,
+    priceUsdPerKwh,
     priceBasis: price.basis,
-    assumptions: energyAssumptions({ visit, healthy, climate, load, price, emission }),
+    assumptions: energyAssumptions({ visit, healthy, climate, load, price, priceUsdPerKwh, emission }),
     notes,
   };
 }
@@ -111,6 +114,13 @@ export function replacementUnit(visit: Visit, existing: HealthyUnit, choice: Rep
     ...(visit.site.stateCode === undefined ? {} : { stateCode: visit.site.stateCode }),
     assumptions: visit.assumptions,
   });
+}
+
+/** The flat price, or what the unit as found pays on average for a kilowatt-hour. */
+function meanPrice(tariff: EnergyTariff, scenarios: readonly EnergyScenario[]): number {
+  if (tariff.kind === 'flat') return tariff.energyUsdPerKwh;
+  const year = scenarios.find((s) => s.id === 'asFound')?.likely;
+  return year === undefined || year.totalKwh === 0 ? 0 : year.costUsd / year.totalKwh;
 }
 
 function unitHeatsHouse(visit: Visit, healthy: HealthyUnit): boolean {

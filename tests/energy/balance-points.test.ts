@@ -5,6 +5,7 @@ import { balancePointF, balancePoints } from '@/lib/energy/balance-points';
 import { climateFor } from '@/lib/energy/climate';
 import { hoursByMonthAndBin } from '@/lib/energy/climate-model';
 import { heatingLoadBtuh, houseLoad } from '@/lib/energy/house-load';
+import { pricingOf } from '@/lib/energy/tariff/pricing';
 import { unitBins } from '@/lib/energy/unit-bins';
 import { noLoss, unitYear, type YearContext } from '@/lib/energy/unit-year';
 import { exampleVisit } from './example-visit';
@@ -18,7 +19,7 @@ const context: YearContext = {
   load,
   heats: true,
   monthBinHours: hoursByMonthAndBin(climate),
-  priceUsdPerKwh: 0.15,
+  pricing: pricingOf({ kind: 'flat', energyUsdPerKwh: 0.15 }, climate),
   co2LbPerKwh: 0.6,
 };
 

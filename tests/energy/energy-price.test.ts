@@ -26,7 +26,7 @@ describe('outside: average prices by state [US EIA Electric Power Annual 2023, r
 
 describe('wiring: which price counts', () => {
   it('the tariff of the visit first', () => {
-    expect(energyPrice(exampleVisit())).toMatchObject({ usdPerKwh: 0.15, basis: 'bill' });
+    expect(energyPrice(exampleVisit())).toMatchObject({ tariff: { energyUsdPerKwh: 0.15 }, basis: 'bill' });
   });
 
   it('then a price set in the visit, even when the state is known', () => {
@@ -37,14 +37,22 @@ describe('wiring: which price counts', () => {
         { key: 'electricityUsdPerKwh', low: 0.1, likely: 0.11, high: 0.12, source: 'co-op leaflet' },
       ],
     });
-    expect(price).toEqual({ usdPerKwh: 0.11, basis: 'assumed', source: 'co-op leaflet' });
+    expect(price).toEqual({
+      tariff: { kind: 'flat', energyUsdPerKwh: 0.11 },
+      basis: 'assumed',
+      source: 'co-op leaflet',
+    });
   });
 
   it("then the state's average, then the nation's", () => {
     const table: Readonly<Record<string, number>> = prices.electricityUsdPerKwh;
-    expect(energyPrice({ ...withoutTariff, site: { stateCode: 'GA' } }).usdPerKwh).toBe(table.GA);
+    expect(energyPrice({ ...withoutTariff, site: { stateCode: 'GA' } }).tariff).toMatchObject({
+      energyUsdPerKwh: table.GA,
+    });
     expect(energyPrice({ ...withoutTariff, site: { stateCode: 'GA' } }).source).toContain('2023');
-    expect(energyPrice(withoutTariff)).toMatchObject({ usdPerKwh: 0.16, basis: 'assumed' });
-    expect(energyPrice({ ...withoutTariff, site: { stateCode: 'ZZ' } }).usdPerKwh).toBe(0.16);
+    expect(energyPrice(withoutTariff)).toMatchObject({ tariff: { energyUsdPerKwh: 0.16 }, basis: 'assumed' });
+    expect(energyPrice({ ...withoutTariff, site: { stateCode: 'ZZ' } }).tariff).toMatchObject({
+      energyUsdPerKwh: 0.16,
+    });
   });
 });

@@ -5,6 +5,7 @@ import { climateFor } from '@/lib/energy/climate';
 import { hoursByMonthAndBin } from '@/lib/energy/climate-model';
 import type { EnergyYear } from '@/lib/energy/energy-result';
 import { coolingLoadBtuh, heatingLoadBtuh, houseLoad } from '@/lib/energy/house-load';
+import { pricingOf } from '@/lib/energy/tariff/pricing';
 import { unitBins } from '@/lib/energy/unit-bins';
 import { type LossRatios, noLoss, unitYear, type YearContext } from '@/lib/energy/unit-year';
 import { exampleVisit } from './example-visit';
@@ -14,11 +15,12 @@ const healthy = healthyUnit({ unit: { ...visit.unit, electricHeatKw: 30 }, visit
 const climate = climateFor({ kind: 'city', city: 'st-louis-mo' });
 const load = houseLoad(visit, healthy, climate);
 const bins = unitBins(healthy, climate.binF, load);
+const flat = (usdPerKwh: number, at = climate) => pricingOf({ kind: 'flat', energyUsdPerKwh: usdPerKwh }, at);
 const context: YearContext = {
   load,
   heats: true,
   monthBinHours: hoursByMonthAndBin(climate),
-  priceUsdPerKwh: 0.15,
+  pricing: flat(0.15),
   co2LbPerKwh: 0.6,
 };
 const year = (ratios: LossRatios = noLoss, more: Partial<YearContext> = {}) =>
@@ -123,7 +125,7 @@ describe('property: the year', () => {
     fc.assert(
       fc.property(ratios, (r) => {
         const once = year(r);
-        const twice = year(r, { priceUsdPerKwh: 0.3 });
+        const twice = year(r, { pricing: flat(0.3) });
         expect(twice.costUsd).toBeCloseTo(2 * once.costUsd, 9);
         expect(twice.totalKwh).toBe(once.totalKwh);
       }),
