@@ -61,7 +61,8 @@ function heatingAnchors(spec: UnitSpec): Anchors {
   return {
     evaporatingF:
       ratingPoint.heatingOutdoorF.value - anchorOfClass('heatingEvaporatingBelowOutdoorFd', spec.seer),
-    condensingMeanF: ratingPoint.heatingReturnF.value + ratingPoint.heatingCondensingAboveReturnFd.value,
+    condensingMeanF:
+      ratingPoint.heatingReturnF.value + anchorOfClass('heatingCondensingAboveReturnFd', spec.seer),
     suctionSuperheatFd: ratingPoint.heatingSuperheatFd.value,
     subcoolingFd: ratingPoint.heatingSubcoolingFd.value,
   };

@@ -15,7 +15,8 @@ type Anchor =
   | 'evaporatingF'
   | 'outdoorCfmPerTon'
   | 'eerBtuPerWh'
-  | 'heatingEvaporatingBelowOutdoorFd';
+  | 'heatingEvaporatingBelowOutdoorFd'
+  | 'heatingCondensingAboveReturnFd';
 
 /** Value of a healthy unit of an efficiency class; linear between classes, held outside 8-18 SEER. */
 export function anchorOfClass(anchor: Anchor, seer: number): number {

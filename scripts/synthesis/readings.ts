@@ -78,7 +78,7 @@ function airReadings(
   const coilF = cooling ? state.evaporator.leavingF : state.condenser.leavingF;
   const humidity = cooling ? state.evaporator.leavingHumidityRatio : back.humidityRatio;
   const supply = airOf(coilF + addedF, humidity, barometer);
-  const grilleIn2 = fanConstants.grilleIn2PerCfm.value * unit.indoorCfm;
+  const grilleIn2 = 10 * Math.round((fanConstants.grilleIn2PerCfm.value * unit.indoorCfm) / 10);
   return {
     outdoorAirF: conditions.outdoorF,
     returnAirF: conditions.returnF,

@@ -74,7 +74,7 @@ export function closedRegisters(): Visit {
       refrigerant: 'R-410A',
       metering: 'txv',
       manufactureYear: 2015,
-      ratings: { seerBtuPerWh: 14, hspfBtuPerWh: 8.5 },
+      ratings: { seerBtuPerWh: 14, hspfBtuPerWh: 8.8 },
       ratedLoadA: 14.1,
       ratedV: 230,
       electricHeatKw: 7.5,

@@ -26,16 +26,16 @@ const unit: UnitSpec = {
   airflowCfmPerTon: 375,
 };
 
-/** A nine-year-old air conditioner that has leaked a quarter of its charge at a flare. */
+/** A nine-year-old air conditioner that has leaked a good quarter of its charge at a flare. */
 export function lowCharge(): Visit {
   const { run } = synthesise(
     unit,
-    { mode: 'cooling', outdoorF: 94, returnF: 78, returnWetBulbF: 65.5, altitudeFt: 560, lineV: 239 },
-    [{ fault: 'lowCharge', level: 0.26 }],
+    { mode: 'cooling', outdoorF: 97, returnF: 79, returnWetBulbF: 63, altitudeFt: 1100, lineV: 239 },
+    [{ fault: 'lowCharge', level: 0.31 }],
     {
       id: 'as-found',
       label: 'as found',
-      keep: [...usualReadings, 'returnWetBulbF', ...grilleReadings],
+      keep: [...usualReadings, 'returnWetBulbF', 'supplyWetBulbF', 'outdoorUnitW', ...grilleReadings],
     },
   );
   return inventedVisit({
@@ -45,12 +45,11 @@ export function lowCharge(): Visit {
     site: {
       customer: 'The Pellworth household',
       street: '402 Saltbush Court',
-      town: 'Copperfen',
-      stateCode: 'TX',
-      altitudeFt: 560,
-      climate: { kind: 'city', city: 'dallas-fort-worth-tx' },
-      stayYears: 8,
-      floorAreaFt2: 1900,
+      town: 'Copperfen Wells',
+      stateCode: 'AZ',
+      altitudeFt: 1100,
+      climate: { kind: 'city', city: 'phoenix-az' },
+      stayYears: 12,
       coolingSetpointF: 75,
       otherHeat: true,
     },
@@ -60,7 +59,7 @@ export function lowCharge(): Visit {
       refrigerant: 'R-410A',
       metering: 'fixedOrifice',
       manufactureYear: 2017,
-      ratings: { seerBtuPerWh: 14, eerBtuPerWh: 11.8 },
+      ratings: { seerBtuPerWh: 14, eerBtuPerWh: 11.8, cooling95Btuh: 42_000 },
       ratedLoadA: 17.9,
       ratedV: 230,
       blower: 'psc',
@@ -68,10 +67,10 @@ export function lowCharge(): Visit {
     runs: [run],
     observations: [
       { id: 'oilStain', note: 'Oil at the liquid flare of the indoor coil.' },
-      { id: 'neverKeepsUp', note: 'House reaches 79 °F by evening.' },
+      { id: 'neverKeepsUp', note: 'House reaches 80 °F by evening.' },
     ],
     suspectedCause: { cause: 'lowCharge', note: 'No subcooling, high superheat, oil at a flare.' },
-    tariff: { kind: 'flat', energyUsdPerKwh: 0.149, fixedUsdPerMonth: 9.95 },
+    tariff: { kind: 'flat', energyUsdPerKwh: 0.172, fixedUsdPerMonth: 13 },
     choices: [
       leave,
       {
@@ -81,10 +80,10 @@ export function lowCharge(): Visit {
         actions: ['leakRepairAndRecharge'],
         addresses: 'lowCharge',
         priceLines: [
-          labour('Remake flare, pressure test, evacuate, weigh in', 3),
+          labour('Remake flare, pressure test, evacuate, weigh in', 2.5),
           part('Flare nut, nitrogen, filter-drier', 96),
           refrigerant('R-410A', 2.25, prices.r410aUsdPerLb),
-          tax(0.0825),
+          tax(0.086),
         ],
       },
       {
@@ -100,7 +99,7 @@ export function lowCharge(): Visit {
           labour('Two people, one day', 16),
           part('Line set, pad, wiring', 460),
           permit(),
-          tax(0.0825),
+          tax(0.086),
         ],
         rebates: [
           {

@@ -31,7 +31,7 @@ export function restrictedOrifice(): Visit {
   const { run } = synthesise(
     unit,
     { mode: 'heating', outdoorF: 46, returnF: 69, altitudeFt: 1250, lineV: 237 },
-    [{ fault: 'meteringRestriction', level: 0.24 }],
+    [{ fault: 'meteringRestriction', level: 0.2 }],
     {
       id: 'as-found',
       label: 'as found',
@@ -60,7 +60,7 @@ export function restrictedOrifice(): Visit {
       refrigerant: 'R-22',
       metering: 'fixedOrifice',
       manufactureYear: 2005,
-      ratings: { seerBtuPerWh: 10, hspfBtuPerWh: 7.2 },
+      ratings: { seerBtuPerWh: 10, hspfBtuPerWh: 7.6, heating47Btuh: 37_000 },
       ratedLoadA: 18.6,
       ratedV: 230,
       electricHeatKw: 10,
