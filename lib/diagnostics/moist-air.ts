@@ -1,4 +1,4 @@
-import * as psychrolib from 'psychrolib';
+import psychrolib from 'psychrolib';
 import { baroPsiaAtAltitude } from './refrigerant/gauge';
 
 /**
