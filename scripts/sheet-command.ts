@@ -8,6 +8,7 @@ import { type SheetRequest, sheetRequest, USAGE } from './sheet-arguments';
 import { issuesText, visitFromFile } from './sheet-visit-file';
 
 const DONE = 0;
+const FAULT = 1;
 const TO_CORRECT = 2;
 
 /** Does what was asked and gives the exit code. Only the table, or with --json the appraisal, goes to stdout. */
@@ -18,6 +19,8 @@ async function runSheet(request: SheetRequest, folder: string): Promise<number> 
     return TO_CORRECT;
   }
   const appraisal = appraise(reading.value);
+  if (request.json) process.stdout.write(`${JSON.stringify(appraisal, null, 2)}\n`);
+  if (request.json && request.pdfFile === undefined) return DONE;
   const sheet = composeSheet({ ...appraisal, locale: 'en' });
   if (request.pdfFile !== undefined) {
     // Loaded only now: the table alone is there in a moment.
@@ -29,12 +32,9 @@ async function runSheet(request: SheetRequest, folder: string): Promise<number> 
       return TO_CORRECT;
     }
   }
-  if (request.json) {
-    process.stdout.write(`${JSON.stringify(appraisal, null, 2)}\n`);
-  } else {
-    process.stdout.write(`${tableText(comparisonTable(sheet, appraisal.comparison))}\n`);
-    if (request.pdfFile !== undefined) console.log(`\nSheet written to ${request.pdfFile}`);
-  }
+  if (request.json) return DONE;
+  process.stdout.write(`${tableText(comparisonTable(sheet, appraisal.comparison))}\n`);
+  if (request.pdfFile !== undefined) process.stdout.write(`\nSheet written to ${request.pdfFile}\n`);
   return DONE;
 }
 
@@ -58,5 +58,11 @@ if ('problem' in request) {
   console.error(request.problem === '' ? USAGE : `${request.problem}\n\n${USAGE}`);
   process.exitCode = TO_CORRECT;
 } else {
-  process.exitCode = await runSheet(request, process.env.KEEPWORTH_CWD ?? process.cwd());
+  try {
+    process.exitCode = await runSheet(request, process.env.KEEPWORTH_CWD ?? process.cwd());
+  } catch (fault) {
+    console.error('This is a fault of Keepworth, not of the visit. Report it with the file and these lines:');
+    console.error(fault);
+    process.exitCode = FAULT;
+  }
 }
