@@ -16,6 +16,9 @@ type Held = {
 
 const Holder = createContext<Held>({ view: { issues: [] }, answer: undefined, working: true });
 
+/** The engine is fetched once the page has been still for a while, or at the first touch. */
+const WARM_MS = 4_000;
+
 /** Answers every change of the draft, beside the page, and holds the newest answer for the screens below. */
 export function AppraisalHolder(props: { readonly first: View; readonly children: ReactNode }) {
   const store = useDraftStore();
@@ -38,8 +41,14 @@ export function AppraisalHolder(props: { readonly first: View; readonly children
     if (store.get().version > 0) look();
     else seen = 0;
     const stop = store.subscribe(look);
+    const calm = setTimeout(asker.warm, WARM_MS);
+    window.addEventListener('pointerdown', asker.warm, { once: true });
+    window.addEventListener('focusin', asker.warm, { once: true });
     return () => {
       stop();
+      clearTimeout(calm);
+      window.removeEventListener('pointerdown', asker.warm);
+      window.removeEventListener('focusin', asker.warm);
       asker.close();
     };
   }, [store, book]);

@@ -4,60 +4,73 @@ import type { Question, Reply } from './appraise-worker';
 import type { View } from './view';
 
 /** Answers drafts one at a time; while one is being answered only the newest further one waits. */
-export type Asker = { readonly ask: (version: number, draft: Draft) => void; readonly close: () => void };
+export type Asker = {
+  readonly ask: (version: number, draft: Draft) => void;
+  /** Fetches the engine before it is needed. */
+  readonly warm: () => void;
+  readonly close: () => void;
+};
 
 /**
- * Starts the engine beside the page. Where the browser has no workers it runs in the page, between two inputs.
+ * The engine, fetched when first needed and run beside the page. Where the browser has no workers it runs in the page.
  *
  * @param answered called with each answer and the version of the draft it belongs to
  */
 export function startAsker(book: FieldBook, answered: (version: number, view: View) => void): Asker {
   let waiting: { version: number; draft: Draft } | undefined;
-  let busy = false;
-  let run: (question: Question) => void = inPage;
-  const worker = startWorker();
+  let asked: Question | undefined;
+  let engine: Engine | undefined;
   const next = () => {
-    if (busy || waiting === undefined) return;
-    busy = true;
-    const { version, draft } = waiting;
+    if (asked !== undefined || waiting === undefined) return;
+    asked = { ...waiting, book };
     waiting = undefined;
-    run({ version, draft, book });
+    warm();
+    engine?.run(asked);
   };
   const done = (reply: Reply) => {
-    busy = false;
+    asked = undefined;
     answered(reply.version, reply.view);
     next();
   };
-  function inPage(question: Question): void {
-    void import('./build-view').then(({ buildView }) =>
-      done({ version: question.version, view: buildView(question.draft, book) }),
-    );
-  }
-  if (worker !== undefined) {
-    let last: Question | undefined;
-    run = (question) => {
-      last = question;
-      worker.postMessage(question);
-    };
-    worker.addEventListener('message', (event: MessageEvent<Reply>) => done(event.data));
-    worker.addEventListener('error', () => {
-      run = inPage;
-      if (last !== undefined && busy) inPage(last);
+  const warm = () => {
+    engine ??= besidePage(done, () => {
+      engine = inPage(done);
+      if (asked !== undefined) engine.run(asked);
     });
-  }
+  };
   return {
     ask: (version, draft) => {
       waiting = { version, draft };
       next();
     },
-    close: () => worker?.terminate(),
+    warm,
+    close: () => engine?.close(),
   };
 }
 
-function startWorker(): Worker | undefined {
+type Engine = { readonly run: (question: Question) => void; readonly close: () => void };
+
+function besidePage(done: (reply: Reply) => void, failed: () => void): Engine {
   try {
-    return new Worker(new URL('./appraise-worker.ts', import.meta.url), { type: 'module' });
+    const worker = new Worker(new URL('./appraise-worker.ts', import.meta.url), { type: 'module' });
+    worker.addEventListener('message', (event: MessageEvent<Reply>) => done(event.data));
+    worker.addEventListener('error', failed);
+    return { run: (question) => worker.postMessage(question), close: () => worker.terminate() };
   } catch {
-    return undefined;
+    return inPage(done);
   }
+}
+
+function inPage(done: (reply: Reply) => void): Engine {
+  let open = true;
+  return {
+    run: (question) => {
+      void import('./build-view').then(({ buildView }) => {
+        if (open) done({ version: question.version, view: buildView(question.draft, question.book) });
+      });
+    },
+    close: () => {
+      open = false;
+    },
+  };
 }

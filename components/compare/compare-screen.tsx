@@ -21,6 +21,7 @@ import { FinancingBox } from './financing-box';
 import { SheetLink } from './sheet-link';
 import { TotalBars } from './total-bars';
 import { TryValues } from './try-values';
+import { WhenNear } from './when-near';
 
 const CostLines = dynamic(() => import('@/components/charts/cost-lines').then((m) => m.CostLines), {
   ssr: false,
@@ -113,8 +114,14 @@ function Answered(props: { readonly answer: AnswerView; readonly working: boolea
         <Titled title={pageOne.totals.title} level={2} className="panel">
           <TotalBars chart={pageOne.totals} />
         </Titled>
-        <CostLines chart={answer.cost} />
-        {answer.balance === undefined ? null : <BalanceLines chart={answer.balance} />}
+        <WhenNear>
+          <CostLines chart={answer.cost} />
+        </WhenNear>
+        {answer.balance === undefined ? null : (
+          <WhenNear>
+            <BalanceLines chart={answer.balance} />
+          </WhenNear>
+        )}
         <FinancingBox financing={pageTwo.financing} />
         <Behind pageTwo={pageTwo} />
         <Titled title={t('compare.how')} level={2}>
