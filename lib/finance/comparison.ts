@@ -30,9 +30,11 @@ export type LoanQuote = {
   readonly apr: Rate;
 };
 
-/** Cash of one year in nominal dollars; costs are positive. */
+/** Cash of one year in nominal dollars; costs are positive, money back is negative, `totalUsd` is the plain sum. */
 export type YearRow = {
+  /** 0 = the day of the visit. */
   readonly year: number;
+  /** Price or down payment and fee; rebates that come later stand here in their own year. */
   readonly upFrontUsd: number;
   readonly loanUsd: number;
   readonly energyUsd: number;
@@ -40,12 +42,21 @@ export type YearRow = {
   readonly expectedRepairUsd: number;
   /** Price of a replacement times its chance in this year. */
   readonly expectedReplacementUsd: number;
+  /** Value left in a unit bought during the stay: in the last year, negative. */
   readonly residualUsd: number;
   readonly totalUsd: number;
   readonly presentValueUsd: number;
   readonly cumulativePresentValueUsd: number;
   /** Chance that the unit in place at the start has failed by the end of the year. */
   readonly failedByFrac: number;
+};
+
+/** What one uncertain input does to a result at its low and its high end, all else likely. */
+export type Driver = {
+  /** Assumption key, or `loss`, `lossRecovered`. */
+  readonly input: string;
+  readonly lowUsd: number;
+  readonly highUsd: number;
 };
 
 export type ComparedChoice = {
@@ -62,10 +73,20 @@ export type ComparedChoice = {
   readonly totalTodayUsd: Estimate;
   /** Deterministic likely total, quoted to the cent by Decimal; equals totalTodayUsd.likely within half a cent. */
   readonly totalTodayQuoted: MoneyText;
+  /** Level yearly cost worth the total. */
   readonly perYearUsd: number;
+  /** A twelfth of it. */
   readonly perMonthUsd: number;
   /** Against leaving it, end by end (same loss, same prices). */
   readonly netSavingUsd: Estimate;
+  /** What it costs more than the lowest, end by end; 0 for the lowest itself. */
+  readonly overLowestUsd: Estimate;
+  /** False when it has no price list yet: then it is shown but never recommended. */
+  readonly priced: boolean;
+  /** Repairs: cash price, after rebates, up to which it would cost least; absent when it would not even for nothing. */
+  readonly breakEvenPriceUsd?: number;
+  /** What moves the net saving (of leaving it: the total) most, widest first. */
+  readonly drivers: readonly Driver[];
   readonly simplePayback: Years;
   readonly discountedPayback: Years;
   readonly savingsToInvestment: Ratio;
@@ -86,8 +107,14 @@ export type Comparison = {
   /** Leave first, repairs by price, replacements by price. */
   readonly choices: readonly ComparedChoice[];
   readonly lowestTotalId: string;
-  /** Choices whose range against the lowest includes zero: about the same on money. */
+  /** Other choices whose range against the lowest includes zero: about the same on money. */
   readonly aboutTheSameIds: readonly string[];
+  /** Which choice costs least for every length of stay from 1 year up; also if a newer unit leaves no value behind. */
+  readonly lowestByStay: readonly {
+    readonly stayYears: number;
+    readonly choiceId: string;
+    readonly choiceIdWithoutValueLeft: string;
+  }[];
   readonly recommendation: {
     readonly choiceId?: string;
     readonly reason: Saying;

@@ -67,20 +67,24 @@ export function simplePayback(extraFirstCostUsd: number, firstYearSavingUsd: num
 }
 
 /**
- * First whole year by whose end the savings so far, in today's money, have paid for the extra first cost.
+ * First whole year from whose end on the savings so far, in today's money, have paid for the extra first cost and go
+ * on doing so to the end.
  *
  * @param extraFirstCostTodayUsd  present value of the extra first cost, loan payments included
- * @param savingsTodayUsd  present value of the saving of year 1, 2, ...
- * @returns whole years, or `none` when it costs no more at the start, or is not paid back within the years given
+ * @param savingsTodayUsd  present value of the saving of year 1, 2, ... to the end of the stay
+ * @returns whole years, or `none` when it costs no more at the start, or is not paid back at the end of the years given
  * Source: 10 CFR 436.23 and E1121; whole-year form, computed
  * Check: tests/finance/measures.test.ts
  */
 export function discountedPayback(extraFirstCostTodayUsd: number, savingsTodayUsd: readonly number[]): Years {
   if (extraFirstCostTodayUsd <= 0) return { kind: 'none', why: { code: 'costsLessUpFront' } };
   let open = extraFirstCostTodayUsd;
+  let lastOpen = 0;
   for (const [k, saving] of savingsTodayUsd.entries()) {
     open -= saving;
-    if (open <= 0) return { kind: 'years', years: k + 1 };
+    if (open > 0) lastOpen = k + 1;
   }
-  return { kind: 'none', why: { code: 'notPaidBackInStay' } };
+  return lastOpen === savingsTodayUsd.length
+    ? { kind: 'none', why: { code: 'notPaidBackInStay' } }
+    : { kind: 'years', years: lastOpen + 1 };
 }

@@ -36,3 +36,31 @@ export function backwardCost(
   };
   return memo(0, true, 0);
 }
+
+/** One choice's expected total by backward recursion, all in nominal dollars; a second way for the headline number. */
+export function backwardTotal(plan: {
+  readonly years: number;
+  readonly d: number;
+  /** Chance that the unit in place fails in a year. */
+  readonly fails: (first: boolean, age: number) => number;
+  /** Running cost of year t. */
+  readonly running: (t: number, first: boolean, age: number) => number;
+  readonly replacement: (t: number) => number;
+  /** Value left at the end, by the age of the unit in place. */
+  readonly left: (first: boolean, age: number) => number;
+}): number {
+  const known = new Map<string, number>();
+  const worth = (t: number, first: boolean, age: number): number => {
+    if (t === plan.years) return -plan.left(first, age);
+    const key = `${t} ${first} ${age}`;
+    const old = known.get(key);
+    if (old !== undefined) return old;
+    const q = plan.fails(first, age);
+    const failed = plan.replacement(t + 1) + worth(t + 1, false, 0);
+    const kept = worth(t + 1, first, age + 1);
+    const fresh = (plan.running(t + 1, first, age) + q * failed + (1 - q) * kept) / (1 + plan.d);
+    known.set(key, fresh);
+    return fresh;
+  };
+  return worth(0, true, 0);
+}

@@ -247,6 +247,8 @@ describe('properties of the measures', () => {
     expect(simplePayback(10, 0)).toEqual({ kind: 'none', why: { code: 'savesNothing' } });
     expect(discountedPayback(0, [1])).toEqual({ kind: 'none', why: { code: 'costsLessUpFront' } });
     expect(value(discountedPayback(10, [9.99, 0.01]))).toBe(2);
+    expect(value(discountedPayback(10, [12, -5, 4])), 'paid back for good').toBe(3);
+    expect(discountedPayback(10, [12, -5]).kind).toBe('none');
   });
 
   test('property: a total spread over the years is worth the total', () => {

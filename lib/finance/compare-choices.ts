@@ -1,0 +1,173 @@
+import { type Estimate, estimate, exactEstimate } from '../math/estimate';
+import { invariant } from '../math/invariant';
+import type { Saying } from '../visit/wording';
+import type { ComparedChoice, Comparison } from './comparison';
+import {
+  type ComparisonInput,
+  type ComparisonModel,
+  comparisonModel,
+  type Outcome,
+  outcomeOf,
+} from './comparison-model';
+import { firstYearEnergyUsd } from './expected-years';
+import { equivalentPerYear } from './measures';
+import { measuresAgainst, measuresOfBase } from './measures-against';
+import { moneyText } from './money';
+import { balanceAtEnd, type PricedChoice } from './priced-choice';
+import { quotedTotal } from './quoted-total';
+import { driversOf, type Moved, rangeOf } from './range';
+import { breakEvenPrice, lowestByStay, lowestIndex, recommend } from './recommend';
+
+/** Outcomes of all choices: with everything likely, and with each input at its ends. */
+type Grid = {
+  readonly likely: readonly Outcome[];
+  readonly moved: readonly {
+    readonly input: string;
+    readonly low: readonly Outcome[];
+    readonly high: readonly Outcome[];
+  }[];
+};
+
+/**
+ * Leave as is, repairs and replacements on one time line in present value.
+ *
+ * @param input  visit, findings, yearly energy with a scenario for each choice
+ * @returns totals, measures and loans of every choice with their ranges, the recommendation and what would change
+ *   it; every number is finite
+ * Conventions of the cash flows: see `yearRows`; survival: see `expectedStay`; ranges: see `rangeOf`.
+ * Source: NIST Handbook 135 and 10 CFR 436 for the measures; parts cite their own sources
+ * Check: tests/finance/compare-choices.test.ts
+ */
+export function compareChoices(input: ComparisonInput): Comparison {
+  const model = comparisonModel(input);
+  const grid = gridOf(model);
+  const totals = grid.likely.map((o) => o.totalTodayUsd);
+  const best = lowestIndex(model, totals);
+  const overLowest = model.choices.map((_, i) => differenceRange(grid, i, best));
+  const byStay = lowestByStay(model);
+  const { aboutTheSameIds, recommendation } = recommend(model, totals, overLowest, byStay);
+  const { basis, likely } = model;
+  return {
+    baseDate: basis.baseDate,
+    stayYears: basis.stayYears,
+    discountFracPerYear: likely.values.discountFracPerYear,
+    inflationFracPerYear: likely.values.inflationFracPerYear,
+    electricityEscalationFracPerYear: likely.values.electricityEscalationFracPerYear,
+    timing: basis.timing,
+    residual: basis.residual,
+    choices: model.choices.map((_, i) => comparedChoice(model, grid, i, overLowest[i] ?? exactEstimate(0))),
+    lowestTotalId: model.choices[best]?.choice.id ?? '',
+    aboutTheSameIds,
+    lowestByStay: byStay,
+    recommendation,
+    notes: model.notes,
+  };
+}
+
+function gridOf(model: ComparisonModel): Grid {
+  const all = (draw: ComparisonModel['likely']) => model.choices.map((c) => outcomeOf(model, c, draw));
+  return {
+    likely: all(model.likely),
+    moved: model.deviations.map(({ input, low, high }) => ({ input, low: all(low), high: all(high) })),
+  };
+}
+
+/** A result of one choice at every end of every input. */
+function movedOf(grid: Grid, of: (outcomes: readonly Outcome[]) => number): Moved[] {
+  return grid.moved.map(({ input, low, high }) => ({ input, low: of(low), high: of(high) }));
+}
+
+/** Both choices move together: the same loss, the same prices. */
+function differenceRange(grid: Grid, i: number, base: number): Estimate {
+  if (i === base) return exactEstimate(0);
+  const difference = (o: readonly Outcome[]) => (o[i]?.totalTodayUsd ?? 0) - (o[base]?.totalTodayUsd ?? 0);
+  return rangeOf(difference(grid.likely), movedOf(grid, difference));
+}
+
+function comparedChoice(
+  model: ComparisonModel,
+  grid: Grid,
+  i: number,
+  overLowestUsd: Estimate,
+): ComparedChoice {
+  const priced = itemAt(model.choices, i);
+  const outcome = itemAt(grid.likely, i);
+  const base = { priced: itemAt(model.choices, 0), outcome: itemAt(grid.likely, 0) };
+  const { choice } = priced;
+  const { basis, likely } = model;
+  const total = (o: readonly Outcome[]) => o[i]?.totalTodayUsd ?? 0;
+  const saving = (o: readonly Outcome[]) => (o[0]?.totalTodayUsd ?? 0) - total(o);
+  const moved = movedOf(grid, i === 0 ? total : saving);
+  const perYearUsd = equivalentPerYear(
+    outcome.totalTodayUsd,
+    likely.values.discountFracPerYear,
+    basis.stayYears,
+  );
+  const totals = grid.likely.map((o) => o.totalTodayUsd);
+  const breakEven = choice.kind === 'repair' ? breakEvenPrice(model, i, totals) : undefined;
+  return {
+    id: choice.id,
+    kind: choice.kind,
+    name: choice.name,
+    priceUsd: moneyText(priced.price),
+    rebateUsd: moneyText(priced.rebate),
+    upFrontUsd: moneyText(priced.upFront),
+    ...(priced.loan === undefined ? {} : { loan: priced.loan.quote }),
+    yearlyEnergyUsd: energyRange(model, priced),
+    failsWithinStayFrac: failureRange(grid, i),
+    totalTodayUsd: rangeOf(outcome.totalTodayUsd, movedOf(grid, total)),
+    totalTodayQuoted: moneyText(quotedTotal(outcome.expected, outcome.flows, priced.netPrice, likely, basis)),
+    perYearUsd,
+    perMonthUsd: perYearUsd / 12,
+    netSavingUsd: i === 0 ? exactEstimate(0) : rangeOf(saving(grid.likely), movedOf(grid, saving)),
+    overLowestUsd,
+    priced: priced.priced,
+    ...(breakEven === undefined || breakEven <= 0 ? {} : { breakEvenPriceUsd: breakEven }),
+    drivers: driversOf(i === 0 ? total(grid.likely) : saving(grid.likely), moved),
+    ...(i === 0 ? measuresOfBase : measuresAgainst(model, base, { priced, outcome })),
+    rows: outcome.rows,
+    notes: choiceNotes(model, priced, outcome),
+  };
+}
+
+function energyRange(model: ComparisonModel, priced: PricedChoice): Estimate {
+  const cost = (draw: ComparisonModel['likely']) => firstYearEnergyUsd(priced.choice, draw, model.suspected);
+  const moved = model.deviations.map(({ input, low, high }) => ({ input, low: cost(low), high: cost(high) }));
+  const { low, likely, high } = rangeOf(cost(model.likely), moved);
+  return estimate(Math.max(0, low), likely, high);
+}
+
+function failureRange(grid: Grid, i: number): Estimate {
+  const chance = (o: readonly Outcome[]) => o[i]?.rows.at(-1)?.failedByFrac ?? 0;
+  const { low, likely, high } = rangeOf(chance(grid.likely), movedOf(grid, chance));
+  return estimate(Math.max(0, low), likely, Math.min(1, high));
+}
+
+function choiceNotes(model: ComparisonModel, priced: PricedChoice, outcome: Outcome): Saying[] {
+  const { choice } = priced;
+  const { stayYears } = model.basis;
+  const notes = [...priced.notes];
+  const owed = balanceAtEnd(priced, stayYears);
+  if (owed.gt(0))
+    notes.push({ code: 'loanOutlastsStay', values: { years: stayYears, balanceUsd: moneyText(owed) } });
+  const left = -(outcome.rows.at(-1)?.residualUsd ?? 0);
+  if (left >= 1)
+    notes.push({ code: 'valueLeftCounted', values: { years: stayYears, leftUsd: Math.round(left) } });
+  if (choice.kind === 'repair') {
+    const percent = Math.round(model.likely.values.repairSuccessFrac * 100);
+    notes.push({ code: 'repairMayNotCure', values: { choice: choice.name, percent } });
+  }
+  if (choice.kind === 'leave') {
+    notes.push({
+      code: 'replacedWhenItFails',
+      values: { priceUsd: Math.round(model.likely.replacementUsd) },
+    });
+  }
+  return notes;
+}
+
+function itemAt<T>(list: readonly T[], i: number): T {
+  const item = list[i];
+  invariant(item !== undefined, `no item ${i} of ${list.length}`);
+  return item;
+}

@@ -1,0 +1,134 @@
+import type { Findings } from '../diagnostics/findings';
+import type { EnergyResult } from '../energy/energy-result';
+import type { CauseId } from '../visit/cause';
+import type { Choice } from '../visit/choice';
+import type { Visit } from '../visit/visit';
+import { type Saying, say } from '../visit/wording';
+import type { YearRow } from './comparison';
+import { type ExpectedYear, expectedYears } from './expected-years';
+import { usdOf } from './money';
+import { type MoneyBasis, moneyBasis } from './money-basis';
+import { type Deviation, deviations, type FallbackUnit, likelyDraw, type MoneyDraw } from './money-draw';
+import { type CapitalFlow, capitalFlows, type PricedChoice, priceChoice } from './priced-choice';
+import en from './wording/en.json';
+import { yearRows } from './year-rows';
+
+export type ComparisonInput = {
+  readonly visit: Visit;
+  readonly findings: Findings;
+  readonly energy: EnergyResult;
+};
+
+/** All that is needed to work out any choice for any draw and any length of stay. */
+export type ComparisonModel = {
+  readonly basis: MoneyBasis;
+  /** Leave first, repairs by price, replacements by price. */
+  readonly choices: readonly PricedChoice[];
+  readonly fallback: FallbackUnit;
+  readonly suspected: CauseId | undefined;
+  readonly likely: MoneyDraw;
+  readonly deviations: readonly Deviation[];
+  readonly notes: readonly Saying[];
+};
+
+/**
+ * Prepares the comparison of a visit.
+ *
+ * @param input  visit, findings, yearly energy
+ * @returns the model; when the visit has no "leave as is" one is added and a note says so
+ * Check: tests/finance/comparison-model.test.ts
+ */
+export function comparisonModel({ visit, findings, energy }: ComparisonInput): ComparisonModel {
+  const basis = moneyBasis(visit, findings, energy);
+  const notes: Saying[] = [...basis.notes];
+  const choices = withLeave(visit, notes).map((choice) => priceChoice(choice, visit.visitDate));
+  const fallback = fallbackUnit(visit, choices, basis, notes);
+  return {
+    basis,
+    choices: choices.sort((a, b) => order(a) - order(b) || a.price.comparedTo(b.price)),
+    fallback,
+    suspected: findings.suspectedCause?.cause,
+    likely: likelyDraw(basis, energy, fallback),
+    deviations: deviations(basis, energy, fallback),
+    notes,
+  };
+}
+
+export type Outcome = {
+  readonly expected: readonly ExpectedYear[];
+  readonly flows: readonly CapitalFlow[];
+  readonly rows: readonly YearRow[];
+  readonly totalTodayUsd: number;
+};
+
+/**
+ * One choice under one draw, over the stay of the visit.
+ *
+ * Check: tests/finance/comparison-model.test.ts
+ */
+export function outcomeOf(model: ComparisonModel, priced: PricedChoice, draw: MoneyDraw): Outcome {
+  const years = model.basis.stayYears;
+  const expected = expectedYears(priced.choice, draw, years, model.suspected, model.fallback.scenarioId);
+  const flows = capitalFlows(priced, years);
+  const rows = yearRows(expected, flows, usdOf(priced.netPrice), draw, model.basis);
+  return { expected, flows, rows, totalTodayUsd: rows.at(-1)?.cumulativePresentValueUsd ?? 0 };
+}
+
+/**
+ * Likely totals in today's money for every stay from one year up.
+ *
+ * @param longest   longest stay in whole years
+ * @param residual  convention for the value left at the end
+ * @returns one row per stay (index 0 = one year), totals in the model's order
+ * Check: tests/finance/comparison-model.test.ts
+ */
+export function totalsByStay(
+  model: ComparisonModel,
+  longest: number,
+  residual: MoneyBasis['residual'] = model.basis.residual,
+): number[][] {
+  const { likely: draw, suspected, fallback, basis } = model;
+  const expected = model.choices.map((c) =>
+    expectedYears(c.choice, draw, longest, suspected, fallback.scenarioId),
+  );
+  return Array.from({ length: longest }, (_, k) =>
+    model.choices.map((priced, i) => {
+      const years = (expected[i] ?? []).slice(0, k + 1);
+      const flows = capitalFlows(priced, k + 1);
+      const rows = yearRows(years, flows, usdOf(priced.netPrice), draw, { timing: basis.timing, residual });
+      return rows.at(-1)?.cumulativePresentValueUsd ?? 0;
+    }),
+  );
+}
+
+function withLeave(visit: Visit, notes: Saying[]): Choice[] {
+  if (visit.choices.some((c) => c.kind === 'leave')) return [...visit.choices];
+  notes.push({ code: 'leaveAdded' });
+  let id = 'leave';
+  while (visit.choices.some((c) => c.id === id)) id = `${id}-as-is`.slice(0, 40);
+  return [{ kind: 'leave', id, name: say(en, { code: 'leaveName' }), priceLines: [] }, ...visit.choices];
+}
+
+/** A failed unit is replaced in a hurry by the cheapest quoted one of the same kind, else by one at the price per ton. */
+function fallbackUnit(
+  visit: Visit,
+  choices: readonly PricedChoice[],
+  basis: MoneyBasis,
+  notes: Saying[],
+): FallbackUnit {
+  const quoted = choices
+    .filter((c) => c.choice.kind === 'replace' && c.choice.unitKind === visit.unit.kind && c.price.gt(0))
+    .sort((a, b) => a.price.comparedTo(b.price))[0];
+  if (quoted === undefined) {
+    const priceUsd = Math.round(basis.values.replacementUsdPerTon.likely * visit.unit.nominalTons);
+    notes.push({ code: 'replacementPriceAssumed', values: { priceUsd } });
+    return { scenarioId: 'healthy' };
+  }
+  const priceUsd = usdOf(quoted.price);
+  notes.push({ code: 'replacementPriceQuoted', values: { choice: quoted.choice.name, priceUsd } });
+  return { quotedUsd: priceUsd, scenarioId: quoted.choice.id };
+}
+
+function order({ choice }: PricedChoice): number {
+  return choice.kind === 'leave' ? 0 : choice.kind === 'repair' ? 1 : 2;
+}

@@ -1,0 +1,136 @@
+import { repairTreats } from '../energy/repair-effect';
+import { invariant } from '../math/invariant';
+import type { CauseId } from '../visit/cause';
+import type { Choice } from '../visit/choice';
+import conventions from './data/conventions.json';
+import type { MoneyDraw } from './money-draw';
+import { lifeCurve, lifeLeftFrac, yearlyFailureFracs } from './survival';
+import { type PlaceYear, placeHistory } from './unit-in-place';
+
+/** What one year brings on average, in prices of the visit. */
+export type ExpectedYear = {
+  readonly energyUsd: number;
+  readonly smallRepairsUsd: number;
+  /** Expected number of failures in the year. */
+  readonly failsFrac: number;
+  /** Chance that the unit of the first day has failed by the end of the year. */
+  readonly failedByFrac: number;
+  /** At the end of the year: expected part of its life left in the unit bought with the choice ... */
+  readonly boughtLeftFrac: number;
+  /** ... and in one that replaced a failed unit. */
+  readonly laterLeftFrac: number;
+};
+
+/** One way things can stand from the first day: a repair may or may not cure. */
+type World = {
+  readonly weightFrac: number;
+  readonly ageYears: number;
+  readonly hazardRatio: number;
+  readonly energyUsd: number;
+  readonly bought: boolean;
+};
+
+/**
+ * What each year brings on average under a choice. The first years do not depend on how many follow. A repair is a mixture: it cures with the chance of
+ * success and then takes back the raised risk of failure, or it changes nothing. A unit that fails is replaced at
+ * the end of the year by the fallback unit, whose energy counts from the next year.
+ *
+ * @param choice  leave, repair or replacement
+ * @param draw    one value for everything uncertain
+ * @param years   whole number of years
+ * @param suspected  cause the technician suspects, if any
+ * @param fallbackScenarioId  energy scenario of the unit that replaces a failed one
+ * @returns expected years, index 0 = year 1
+ * @throws invariant if the energy stage gave no scenario for the choice
+ * Check: tests/finance/expected-years.test.ts
+ */
+export function expectedYears(
+  choice: Choice,
+  draw: MoneyDraw,
+  years: number,
+  suspected: CauseId | undefined,
+  fallbackScenarioId: string,
+): ExpectedYear[] {
+  const { values } = draw;
+  const curve = lifeCurve(values.medianLifeYears, values.survivalShape);
+  const laterFails = yearlyFailureFracs(curve, 0, years);
+  const laterEnergyUsd = energyOf(draw, fallbackScenarioId);
+  const sums = Array.from({ length: years }, () => ({ ...NOTHING }));
+  for (const world of worldsOf(choice, draw, suspected)) {
+    const w = world.weightFrac;
+    if (w === 0) continue;
+    const firstFails = yearlyFailureFracs(curve, world.ageYears, years, world.hazardRatio);
+    const history = placeHistory(firstFails, laterFails);
+    for (const [k, sum] of sums.entries()) {
+      const year = history.years[k];
+      invariant(year !== undefined, `no year ${k + 1}`);
+      const atEnd = history.years[k + 1] ?? history.atEnd;
+      sum.energyUsd += w * (year.firstFrac * world.energyUsd + (1 - year.firstFrac) * laterEnergyUsd);
+      sum.smallRepairsUsd += w * smallRepairs(year, world.ageYears + k, draw);
+      sum.failsFrac += w * year.failsFrac;
+      sum.failedByFrac += w * (1 - atEnd.firstFrac);
+      if (world.bought)
+        sum.boughtLeftFrac += w * atEnd.firstFrac * lifeLeftFrac(k + 1, values.medianLifeYears);
+      for (let age = 0; age <= k; age += 1) {
+        sum.laterLeftFrac += w * (atEnd.laterFracByAge[age] ?? 0) * lifeLeftFrac(age, values.medianLifeYears);
+      }
+    }
+  }
+  return sums;
+}
+
+const NOTHING = {
+  energyUsd: 0,
+  smallRepairsUsd: 0,
+  failsFrac: 0,
+  failedByFrac: 0,
+  boughtLeftFrac: 0,
+  laterLeftFrac: 0,
+};
+
+/**
+ * Energy of a year right after the choice, in prices of the visit: for a repair, cured or not, by its chance.
+ *
+ * Check: tests/finance/expected-years.test.ts
+ */
+export function firstYearEnergyUsd(choice: Choice, draw: MoneyDraw, suspected: CauseId | undefined): number {
+  return worldsOf(choice, draw, suspected).reduce((sum, w) => sum + w.weightFrac * w.energyUsd, 0);
+}
+
+function worldsOf(choice: Choice, draw: MoneyDraw, suspected: CauseId | undefined): World[] {
+  const found = {
+    ageYears: draw.ageYears,
+    hazardRatio: draw.foundHazardRatio,
+    energyUsd: energyOf(draw, 'asFound'),
+    bought: false,
+  };
+  if (choice.kind === 'leave') return [{ ...found, weightFrac: 1 }];
+  const energyUsd = energyOf(draw, choice.id);
+  if (choice.kind === 'replace')
+    return [{ weightFrac: 1, ageYears: 0, hazardRatio: 1, energyUsd, bought: true }];
+  const cured = draw.values.repairSuccessFrac;
+  const aimed =
+    suspected === undefined ||
+    ((choice.addresses ?? suspected) === suspected && repairTreats(choice, suspected));
+  const hazardRatio = aimed ? 1 : draw.foundHazardRatio;
+  return [
+    { ...found, weightFrac: cured, energyUsd, hazardRatio },
+    { ...found, weightFrac: 1 - cured },
+  ];
+}
+
+function smallRepairs(year: PlaceYear, firstAgeYears: number, draw: MoneyDraw): number {
+  const { smallRepairsNewUsdPerYear: young, smallRepairsOldUsdPerYear: old } = draw.values;
+  const oldAge = conventions.values.smallRepairsOldFromAgeYears.value;
+  const atAge = (age: number) => young + (old - young) * Math.min(1, age / oldAge);
+  let sum = year.firstFrac * atAge(firstAgeYears);
+  for (let age = 0; age < year.laterFracByAge.length; age += 1)
+    sum += (year.laterFracByAge[age] ?? 0) * atAge(age);
+  return sum;
+}
+
+function energyOf(draw: MoneyDraw, id: string): number {
+  const usd = draw.energyUsd[id];
+  invariant(usd !== undefined, `no energy scenario "${id}"`);
+  return usd;
+}

@@ -1,0 +1,121 @@
+import type { EnergyResult, EnergyScenario } from '../energy/energy-result';
+import { invariant } from '../math/invariant';
+import type { FinanceKey } from './bounded-assumption';
+import type { MoneyBasis } from './money-basis';
+
+/** One value for everything uncertain. The likely draw gives the likely totals; a simulation supplies many. */
+export type MoneyDraw = {
+  readonly values: Readonly<Record<FinanceKey, number>>;
+  readonly ageYears: number;
+  /** Failure risk of the unit as found against an ordinary one of its age. */
+  readonly foundHazardRatio: number;
+  /** Cost of a year's energy in prices of the visit, by scenario id. */
+  readonly energyUsd: Readonly<Record<string, number>>;
+  /** Price today of the unit that replaces a failed one, without the out-of-hours premium. */
+  readonly replacementUsd: number;
+};
+
+/** A draw with one input moved to its low and to its high end, all else likely. */
+export type Deviation = { readonly input: string; readonly low: MoneyDraw; readonly high: MoneyDraw };
+
+/** What a failed unit is replaced by. */
+export type FallbackUnit = {
+  /** Quoted price; left out = the assumption per ton. */
+  readonly quotedUsd?: number;
+  /** Energy scenario of the new unit. */
+  readonly scenarioId: string;
+};
+
+type Level = 'low' | 'likely' | 'high';
+
+/** Inputs that never vary: the stay is the customer's, the discount rate is a stance and not a chance. */
+const FIXED: readonly FinanceKey[] = ['stayYears', 'discountFracPerYear'];
+/** Handled through what they act on. */
+const INDIRECT: readonly FinanceKey[] = ['ageYears', 'electricityUsdPerKwh', 'sizingFactorFrac'];
+
+/**
+ * Draw with every input at its likely value.
+ *
+ * Check: tests/finance/money-draw.test.ts
+ */
+export function likelyDraw(basis: MoneyBasis, energy: EnergyResult, fallback: FallbackUnit): MoneyDraw {
+  return build(
+    basis,
+    fallback,
+    {},
+    energyOf(energy, (s) => s.likely.costUsd),
+  );
+}
+
+/**
+ * One deviation for each uncertain input: loss mild and severe (all scenarios together), what repairs give back,
+ * the price of electricity and the need of the house where they were assumed, age where it was assumed, and every
+ * assumption of the money side.
+ *
+ * @returns deviations that change at least one value
+ * The need of the house acts in proportion on every scenario: first order, since the load line is set by the size
+ * of the unit over the sizing factor.
+ * Check: tests/finance/money-draw.test.ts
+ */
+export function deviations(basis: MoneyBasis, energy: EnergyResult, fallback: FallbackUnit): Deviation[] {
+  const likely = energyOf(energy, (s) => s.likely.costUsd);
+  const of = (input: string, at: (level: Level) => MoneyDraw): Deviation => ({
+    input,
+    low: at('low'),
+    high: at('high'),
+  });
+  const withEnergy = (costs: Readonly<Record<string, number>>) => build(basis, fallback, {}, costs);
+  const scaled = (factor: number) => withEnergy(energyOf(energy, (s) => s.likely.costUsd * factor));
+  const { electricityUsdPerKwh: price, sizingFactorFrac: sizing } = basis.values;
+  const list: Deviation[] = [
+    of('loss', (level) => withEnergy(energyOf(energy, (s) => (level === 'low' ? s.mild : s.severe).costUsd))),
+    of('lossRecovered', (level) =>
+      withEnergy(
+        energyOf(
+          energy,
+          (s) => (level === 'low' ? s.recoveryLow : s.recoveryHigh)?.costUsd ?? s.likely.costUsd,
+        ),
+      ),
+    ),
+  ];
+  if (basis.priceAssumed)
+    list.push(of('electricityUsdPerKwh', (level) => scaled(price[level] / price.likely)));
+  if (basis.needAssumed) list.push(of('sizingFactorFrac', (level) => scaled(sizing.likely / sizing[level])));
+  if (basis.ageYears.low !== basis.ageYears.high) {
+    list.push(
+      of('ageYears', (level) => ({ ...build(basis, fallback, {}, likely), ageYears: basis.ageYears[level] })),
+    );
+  }
+  for (const key of Object.keys(basis.values) as FinanceKey[]) {
+    if (FIXED.includes(key) || INDIRECT.includes(key)) continue;
+    list.push(of(key, (level) => build(basis, fallback, { [key]: basis.values[key][level] }, likely)));
+  }
+  const plain = JSON.stringify(build(basis, fallback, {}, likely));
+  return list.filter((d) => JSON.stringify(d.low) !== plain || JSON.stringify(d.high) !== plain);
+}
+
+function build(
+  basis: MoneyBasis,
+  fallback: FallbackUnit,
+  moved: Partial<Record<FinanceKey, number>>,
+  energyUsd: Readonly<Record<string, number>>,
+): MoneyDraw {
+  const values = {} as Record<FinanceKey, number>;
+  for (const key of Object.keys(basis.values) as FinanceKey[])
+    values[key] = moved[key] ?? basis.values[key].likely;
+  const ratios = basis.riskKeys.map((key) => values[key]);
+  return {
+    values,
+    ageYears: basis.ageYears.likely,
+    foundHazardRatio: ratios.length === 0 ? 1 : Math.max(...ratios),
+    energyUsd,
+    replacementUsd: fallback.quotedUsd ?? values.replacementUsdPerTon * basis.nominalTons,
+  };
+}
+
+function energyOf(energy: EnergyResult, cost: (s: EnergyScenario) => number): Record<string, number> {
+  const entries = energy.scenarios.map((s) => [s.id, cost(s)] as const);
+  for (const [id, usd] of entries)
+    invariant(Number.isFinite(usd) && usd >= 0, `energy cost of ${id}: ${usd}`);
+  return Object.fromEntries(entries);
+}

@@ -1,0 +1,99 @@
+import type { Choice } from '../visit/choice';
+import type { Saying } from '../visit/wording';
+import type { LoanQuote, MoneyText } from './comparison';
+import type { LoanSchedule } from './level-loan';
+import { balanceAfter, quoteLoan } from './loan-quote';
+import { type Money, money, moneyText, usdOf } from './money';
+import { priceTotal } from './price-total';
+import { readRebates } from './rebates';
+
+/** Money that changes hands for a choice itself; positive when the customer pays. */
+export type CapitalFlow = {
+  readonly kind: 'price' | 'rebate' | 'loan';
+  /** After the day of the visit; 0 = on the day. */
+  readonly months: number;
+  readonly amount: Money;
+  /** The same as a float, for present values. */
+  readonly usd: number;
+};
+
+/** A choice with its price, rebates and financing worked out; nothing in it depends on the length of the stay. */
+export type PricedChoice = {
+  readonly choice: Choice;
+  /** Has a price list, even one that adds up to nothing; leaving needs none. */
+  readonly priced: boolean;
+  readonly price: Money;
+  readonly rebate: Money;
+  /** Price less every rebate that counts, not discounted. */
+  readonly netPrice: Money;
+  readonly upFront: Money;
+  readonly loan?: { readonly quote: LoanQuote; readonly schedule: LoanSchedule };
+  /** All payments of the loan, and rebates that come later. */
+  readonly loanFlows: readonly CapitalFlow[];
+  readonly rebateFlows: readonly CapitalFlow[];
+  readonly notes: readonly Saying[];
+};
+
+/**
+ * Price, rebates and financing of a choice.
+ *
+ * @param choice     as entered
+ * @param visitDate  ISO date on which rebates are judged
+ * @returns the priced choice; a rebate paid on the day lowers the price and what is lent, a later one does not
+ * Check: tests/finance/priced-choice.test.ts
+ */
+export function priceChoice(choice: Choice, visitDate: string): PricedChoice {
+  const price: MoneyText = priceTotal(choice.priceLines).totalUsd;
+  const rebates = readRebates(choice.rebates ?? [], visitDate, price);
+  const cashPrice = money(price).minus(rebates.atOnceUsd);
+  const notes: Saying[] = [...rebates.notes];
+  const priced = choice.kind === 'leave' || choice.priceLines.length > 0;
+  if (!priced) notes.push({ code: 'priceMissing', values: { choice: choice.name } });
+  const financing = choice.financing;
+  const loan = financing?.kind === 'levelLoan' ? quoteLoan(moneyText(cashPrice), financing) : undefined;
+  if (financing?.kind === 'levelLoan' && loan === undefined && cashPrice.gt(0)) {
+    notes.push({ code: 'downPaymentCoversPrice', values: { choice: choice.name } });
+  }
+  return {
+    choice,
+    priced,
+    price: money(price),
+    rebate: money(rebates.totalUsd),
+    netPrice: money(price).minus(rebates.totalUsd),
+    upFront: loan === undefined ? cashPrice : loan.upFront,
+    ...(loan === undefined ? {} : { loan: { quote: loan.quote, schedule: loan.schedule } }),
+    loanFlows: (loan?.schedule.rows ?? []).map((row) => flow('loan', row.month, row.payment)),
+    rebateFlows: rebates.counted
+      .filter((r) => r.paidAfterMonths > 0)
+      .map((r) => flow('rebate', r.paidAfterMonths, money(r.amountUsd).neg())),
+    notes,
+  };
+}
+
+/**
+ * Flows of a choice over a stay: what is paid on the day, loan payments each in its own month, rebates when they
+ * come. A loan that outlasts the stay is paid off at its end, since the customer then sells or moves.
+ *
+ * @param priced  the choice
+ * @param years   whole years of the stay, >= 1
+ * Check: tests/finance/priced-choice.test.ts
+ */
+export function capitalFlows(priced: PricedChoice, years: number): CapitalFlow[] {
+  const end = years * 12;
+  const owed = balanceAtEnd(priced, years);
+  return [
+    flow('price', 0, priced.upFront),
+    ...priced.loanFlows.slice(0, end),
+    ...(owed.gt(0) ? [flow('loan', end, owed)] : []),
+    ...priced.rebateFlows,
+  ];
+}
+
+function flow(kind: CapitalFlow['kind'], months: number, amount: Money): CapitalFlow {
+  return { kind, months, amount, usd: usdOf(amount) };
+}
+
+/** What is still owed on the loan when the stay ends. */
+export function balanceAtEnd(priced: PricedChoice, years: number): Money {
+  return priced.loan === undefined ? money(0) : balanceAfter(priced.loan.schedule, years * 12);
+}
