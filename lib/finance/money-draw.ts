@@ -28,10 +28,14 @@ export type FallbackUnit = {
 
 type Level = 'low' | 'likely' | 'high';
 
-/** Inputs that never vary: the stay is the customer's, the discount rate is a stance and not a chance. */
-const FIXED: readonly FinanceKey[] = ['stayYears', 'discountFracPerYear'];
-/** Handled through what they act on. */
-const INDIRECT: readonly FinanceKey[] = ['ageYears', 'electricityUsdPerKwh', 'sizingFactorFrac'];
+/** Never varied: the stay is the customer's, the discount rate is a stance and not a chance. The last three act indirectly. */
+const NOT_VARIED: readonly FinanceKey[] = [
+  'stayYears',
+  'discountFracPerYear',
+  'ageYears',
+  'electricityUsdPerKwh',
+  'sizingFactorFrac',
+];
 
 /**
  * Draw with every input at its likely value.
@@ -87,11 +91,17 @@ export function deviations(basis: MoneyBasis, energy: EnergyResult, fallback: Fa
     );
   }
   for (const key of Object.keys(basis.values) as FinanceKey[]) {
-    if (FIXED.includes(key) || INDIRECT.includes(key)) continue;
+    if (NOT_VARIED.includes(key) || idle(key, basis, fallback)) continue;
     list.push(of(key, (level) => build(basis, fallback, { [key]: basis.values[key][level] }, likely)));
   }
   const plain = JSON.stringify(build(basis, fallback, {}, likely));
   return list.filter((d) => JSON.stringify(d.low) !== plain || JSON.stringify(d.high) !== plain);
+}
+
+/** Whether a value plays no part here: a risk that is not raised, a price per ton beside a quoted price. */
+function idle(key: FinanceKey, basis: MoneyBasis, fallback: FallbackUnit): boolean {
+  if (key === 'hotDischargeHazardRatio' || key === 'ailingHazardRatio') return !basis.riskKeys.includes(key);
+  return key === 'replacementUsdPerTon' && fallback.quotedUsd !== undefined;
 }
 
 function build(

@@ -108,13 +108,13 @@ export const orifice: RepairChoice = {
   priceLines: [{ kind: 'labour', label: 'Labour', amount: 3, unitPriceUsd: 135 }],
 };
 
-export const loan: Financing = {
+export const loan = {
   kind: 'levelLoan',
   rateFracPerYear: 0.0899,
   termMonths: 84,
   downPaymentUsd: 1000,
   feeUsd: 150,
-};
+} as const satisfies Financing;
 
 export const single: ReplaceChoice = {
   kind: 'replace',

@@ -1,0 +1,170 @@
+import { describe, expect, test } from 'vitest';
+import { compareChoices } from '@/lib/finance/compare-choices';
+import { comparisonModel, outcomeOf, totalsByStay } from '@/lib/finance/comparison-model';
+import { breakEvenPrice, lowestByStay } from '@/lib/finance/recommend';
+import en from '@/lib/finance/wording/en.json';
+import type { Choice } from '@/lib/visit/choice';
+import { say } from '@/lib/visit/wording';
+import { near } from './checks';
+import {
+  allChoices,
+  drier,
+  energyOf,
+  exampleCosts,
+  exampleInput,
+  leave,
+  orifice,
+  single,
+  variable,
+} from './fixtures';
+
+const priced = (choice: Choice, usd: number): Choice => ({
+  ...choice,
+  priceLines: [{ kind: 'other', label: 'price', amount: 1, unitPriceUsd: usd }],
+});
+const exactCosts = Object.fromEntries(
+  Object.entries(exampleCosts).map(([id, c]) => [id, { likely: c.likely }]),
+);
+const codes = (sayings: readonly { code: string }[]) => sayings.map((s) => s.code);
+
+describe('recommendation', () => {
+  test('property: the lowest total is recommended when no other is about the same', () => {
+    const c = compareChoices({
+      ...exampleInput({ choices: [leave, orifice] }),
+      energy: energyOf(exactCosts),
+    });
+    expect(c.recommendation.choiceId).toBe('orifice');
+    expect(c.recommendation.reason.code).toBe('choiceCostsLeast');
+    const saved = Math.round(c.choices[1]?.netSavingUsd.likely ?? 0);
+    expect(say(en, c.recommendation.reason)).toBe(
+      `Over 10 years "Clean the orifice" costs least: about $${saved} less than "Leave as is".`,
+    );
+    expect(c.aboutTheSameIds).toEqual([]);
+  });
+
+  test('property: choices within the range of the lowest are named, and none is recommended on money', () => {
+    const c = compareChoices(exampleInput());
+    expect(c.lowestTotalId).toBe('orifice');
+    expect(c.aboutTheSameIds).toEqual(['variable']);
+    expect(c.recommendation.choiceId).toBeUndefined();
+    expect(c.recommendation.reason.code).toBe('aboutTheSame');
+    const same = c.choices
+      .filter((x) => x.overLowestUsd.low <= 0 && x.id !== c.lowestTotalId)
+      .map((x) => x.id);
+    expect(same).toEqual(c.aboutTheSameIds);
+  });
+
+  test('property: a healthy young unit is left alone', () => {
+    const energy = energyOf({ ...exactCosts, asFound: { likely: 1450 }, orifice: { likely: 1440 } });
+    const unit = { kind: 'heatPump', nominalTons: 3, manufactureYear: 2021 } as const;
+    const c = compareChoices({
+      ...exampleInput({ unit, convention: { residual: 'none' }, choices: [leave, orifice, single] }, 'none'),
+      energy,
+    });
+    expect(c.recommendation.choiceId).toBe('leave');
+    expect(c.recommendation.reason.code).toBe('leaveCostsLeast');
+  });
+
+  test('property: nothing to compare is said so, and a choice without a price is never ranked', () => {
+    expect(compareChoices(exampleInput({ choices: [] })).recommendation).toEqual({
+      reason: { code: 'nothingToCompare' },
+      wouldChange: [],
+    });
+    const free = { ...orifice, priceLines: [] };
+    const c = compareChoices(exampleInput({ choices: [leave, free] }));
+    expect(c.lowestTotalId).toBe('leave');
+    expect(c.recommendation.choiceId).toBeUndefined();
+    expect(c.choices.map((x) => x.priced)).toEqual([true, false]);
+  });
+});
+
+describe('what would change it', () => {
+  test('identity: at its break-even price a repair costs as much as the cheapest of the others', () => {
+    const plain = compareChoices(exampleInput());
+    const repairs = plain.choices.filter((c) => c.kind === 'repair');
+    expect(repairs).toHaveLength(2);
+    for (const repair of repairs) {
+      const cents = Math.round((repair.breakEvenPriceUsd ?? Number.NaN) * 100) / 100;
+      const moved = allChoices.map((c) => (c.id === repair.id ? priced(c, cents) : c));
+      const again = compareChoices(exampleInput({ choices: moved }));
+      const own = again.choices.find((c) => c.id === repair.id)?.totalTodayUsd.likely ?? 0;
+      const others = again.choices.filter((c) => c.id !== repair.id).map((c) => c.totalTodayUsd.likely);
+      near(own, Math.min(...others), 0.0051, repair.id);
+    }
+  });
+
+  test('identity: financing a repair does not move its cash break-even price', () => {
+    const financed = {
+      ...orifice,
+      financing: { kind: 'levelLoan', rateFracPerYear: 0.15, termMonths: 24 },
+    } as const;
+    const priceOf = (choice: Choice) => {
+      const model = comparisonModel(exampleInput({ choices: [leave, choice] }));
+      return breakEvenPrice(
+        model,
+        1,
+        model.choices.map((c) => outcomeOf(model, c, model.likely).totalTodayUsd),
+      );
+    };
+    near(priceOf(financed) ?? 0, priceOf(orifice) ?? 1, 1e-6, 'break-even');
+  });
+
+  test('property: a repair that saves nothing has no price worth paying', () => {
+    const energy = energyOf({ ...exactCosts, drier: { likely: 2400 } });
+    const c = compareChoices({ ...exampleInput({ choices: [leave, drier] }, 'none'), energy });
+    expect(c.choices[1]?.breakEvenPriceUsd).toBeUndefined();
+    expect(codes(c.recommendation.wouldChange)).toContain('repairNeverLeast');
+  });
+
+  test('identity: the lowest choice by stay is that of a visit with that stay', () => {
+    const model = comparisonModel(exampleInput());
+    const byStay = lowestByStay(model);
+    const stays = [1, 4, 10, 17, 25];
+    const none = { convention: { residual: 'none' } } as const;
+    expect(byStay).toHaveLength(25);
+    expect(stays.map((n) => byStay[n - 1]?.choiceId)).toEqual(
+      stays.map((stayYears) => compareChoices(exampleInput({ site: { stayYears } })).lowestTotalId),
+    );
+    expect(stays.map((n) => byStay[n - 1]?.choiceIdWithoutValueLeft)).toEqual(
+      stays.map((stayYears) => compareChoices(exampleInput({ site: { stayYears }, ...none })).lowestTotalId),
+    );
+    const totals = totalsByStay(model, 25)[9] ?? [];
+    expect(totals).toEqual(model.choices.map((c) => outcomeOf(model, c, model.likely).totalTodayUsd));
+  });
+
+  test('property: a stay is only said to change it when that holds without any value left, too', () => {
+    // counted at its full straight-line value a new unit looks cheap for one or two years; nobody should be told so
+    const c = compareChoices(exampleInput({ choices: [leave, orifice, variable] }));
+    const short = c.lowestByStay[0];
+    expect([short?.choiceId, short?.choiceIdWithoutValueLeft]).toEqual(['variable', 'orifice']);
+    expect(codes(c.recommendation.wouldChange)).not.toContain('shorterStay');
+  });
+
+  test('property: one choice that wins for every stay is said so', () => {
+    const c = compareChoices({
+      ...exampleInput({ choices: [leave, priced(orifice, 5)] }),
+      energy: energyOf(exactCosts),
+    });
+    expect(c.recommendation.wouldChange.map((s) => say(en, s))[0]).toBe(
+      'However long you stay, up to 25 years, "Clean the orifice" costs least.',
+    );
+  });
+
+  test('wiring: every code that can be said has its sentence, without gaps', () => {
+    const all = [
+      exampleInput(),
+      exampleInput({ choices: [] }),
+      exampleInput({ site: { stayYears: 2.5 }, choices: [single, { ...drier, priceLines: [] }] }),
+    ]
+      .map(compareChoices)
+      .flatMap((c) => [
+        ...c.notes,
+        c.recommendation.reason,
+        ...c.recommendation.wouldChange,
+        ...c.choices.flatMap((x) => x.notes),
+      ]);
+    expect(all.length).toBeGreaterThan(15);
+    const sentences = all.map((s) => say(en, s));
+    expect(sentences.filter((s) => s.includes('{') || !s.includes(' '))).toEqual([]);
+  });
+});
