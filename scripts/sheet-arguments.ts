@@ -20,14 +20,17 @@ Example: npm run sheet -- data-demo/<visit>.json out.pdf`;
  * Reads the command line.
  *
  * @param args what follows the command
- * @returns the request, or what is wrong with it in a sentence (empty when nothing was given at all)
+ * @returns the request, or that help is wanted, or what is wrong in a sentence (empty when nothing was given at all)
  * Check: tests/scripts/sheet-arguments.test.ts
  */
-export function sheetRequest(args: readonly string[]): SheetRequest | { readonly problem: string } {
+export function sheetRequest(
+  args: readonly string[],
+): SheetRequest | { readonly problem: string } | { readonly help: true } {
   const files: string[] = [];
   let json = false;
   let paper: SheetRequest['paper'] = 'letter';
   if (args.length === 0) return { problem: '' };
+  if (args.includes('--help') || args.includes('-h')) return { help: true };
   for (let i = 0; i < args.length; i++) {
     const arg = args[i] ?? '';
     if (arg === '--json') {

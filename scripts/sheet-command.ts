@@ -54,7 +54,9 @@ process.stdout.on('error', (error: NodeJS.ErrnoException) => {
 });
 
 const request = sheetRequest(process.argv.slice(2));
-if ('problem' in request) {
+if ('help' in request) {
+  process.stdout.write(`${USAGE}\n`);
+} else if ('problem' in request) {
   console.error(request.problem === '' ? USAGE : `${request.problem}\n\n${USAGE}`);
   process.exitCode = TO_CORRECT;
 } else {

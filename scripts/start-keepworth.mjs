@@ -10,9 +10,14 @@ const FIRST_PORT = 3000;
 /** Everything between `npm start` and the address on the screen. */
 export async function startKeepworth() {
   const tell = (/** @type {string} */ line) => console.log(line);
-  const port = wantedPort(process.argv.slice(2), process.env);
-  if (port === undefined) {
-    console.error(`The port must be a whole number from 1 to 65535.\n${USAGE}`);
+  const args = process.argv.slice(2);
+  if (args.includes('--help') || args.includes('-h')) {
+    tell(USAGE);
+    return;
+  }
+  const port = wantedPort(args, process.env);
+  if (typeof port === 'string') {
+    console.error(`${port}\n${USAGE}`);
     process.exit(2);
   }
   const data = path.resolve(process.env.KEEPWORTH_DATA?.trim() || path.join(ROOT, 'data'));
@@ -29,13 +34,21 @@ export async function startKeepworth() {
 /**
  * @param {readonly string[]} args
  * @param {Readonly<Record<string, string | undefined>>} env
- * @returns {number | undefined} the port to try first, undefined when what was given is none
+ * @returns {number | string} the port to try first, or what is wrong in a sentence
  */
 export function wantedPort(args, env) {
-  const joined = args.find((arg) => arg.startsWith('--port='))?.slice('--port='.length);
-  const flag = args.indexOf('--port');
-  const given = joined ?? (flag === -1 ? (env.KEEPWORTH_PORT ?? env.PORT) : args[flag + 1]);
-  if (given === undefined && flag === -1) return FIRST_PORT;
+  const [first, second, ...rest] = args;
+  const split = first === '--port';
+  const joined = first?.startsWith('--port=');
+  const extra = split ? rest[0] : joined ? second : first;
+  if (extra !== undefined) return `There is no option "${extra}".`;
+  const given = split
+    ? (second ?? '')
+    : joined
+      ? first?.slice('--port='.length)
+      : (env.KEEPWORTH_PORT ?? env.PORT);
+  if (given === undefined) return FIRST_PORT;
   const port = Number(given);
-  return /^\d+$/.test(given ?? '') && port >= 1 && port <= 65535 ? port : undefined;
+  const isPort = /^\d+$/.test(given) && port >= 1 && port <= 65535;
+  return isPort ? port : `The port must be a whole number from 1 to 65535, not "${given}".`;
 }

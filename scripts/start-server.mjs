@@ -100,7 +100,8 @@ function closeOnSignal(server, app) {
     console.log('\nStopping.');
     setTimeout(() => server.closeAllConnections(), CLOSE_MS).unref();
     server.close(async () => {
-      await app.close();
+      // Interrupted while still starting, there is nothing to close yet.
+      await app.close().catch(() => {});
       process.exit(0);
     });
     server.closeIdleConnections();

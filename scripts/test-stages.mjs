@@ -58,12 +58,17 @@ export async function runStages(only) {
   /** @type {Count} */
   const total = { passed: 0, failed: 0 };
   const failure = await firstFailure(only, total);
-  if (failure !== undefined) {
-    tell(`FAILED: ${failure}`);
-    total.failed = Math.max(1, total.failed);
-  }
-  console.log(`${total.passed} passed, ${total.failed} failed`);
+  if (failure !== undefined) tell(`FAILED: ${failure}`);
+  console.log(closingLine(total, failure !== undefined));
   process.exitCode = failure === undefined ? 0 : 1;
+}
+
+/**
+ * @param {Count} total
+ * @param {boolean} failed whether a stage failed; one without tests of its own counts as one
+ */
+export function closingLine(total, failed) {
+  return `${total.passed} passed, ${failed ? Math.max(1, total.failed) : total.failed} failed`;
 }
 
 /**
@@ -135,7 +140,7 @@ function vitestStage(name, what, config) {
  * @param {string} report vitest's report in JSON
  * @returns {Count & { skipped: number }} zeros when there is none
  */
-function countOf(report) {
+export function countOf(report) {
   try {
     const { numPassedTests, numFailedTests, numPendingTests, numTodoTests } = JSON.parse(
       readFileSync(report, 'utf8'),

@@ -61,7 +61,9 @@ test('wiring: started again on the same data, the demo is not loaded twice', asy
 test('wiring: a port that is none, or a data folder that cannot be, is said in a sentence', async () => {
   const wrong = start(['--port', 'eighty']);
   expect(await once(wrong.child, 'close')).toEqual([2, null]);
-  expect(wrong.told.text).toMatch(/^The port must be a whole number from 1 to 65535\.\nUsage: npm start/);
+  expect(wrong.told.text).toMatch(
+    /^The port must be a whole number from 1 to 65535, not "eighty"\.\nUsage: npm start/,
+  );
   const blocked = start([], { KEEPWORTH_DATA: path.resolve('package.json') });
   expect(await once(blocked.child, 'close')).toEqual([1, null]);
   expect(blocked.told.text).toContain('The data folder cannot be written.');

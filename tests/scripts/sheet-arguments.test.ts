@@ -8,6 +8,8 @@ test('wiring: files and options in any order', () => {
     ['--paper', 'a4', 'v.json', 'out.pdf'],
     ['v.json', '--paper=letter', 'out.pdf', '--json'],
     ['--json', 'v.json'],
+    ['v.json', '-h'],
+    ['--help'],
   ];
   expect(asked.map(sheetRequest)).toEqual([
     { visitFile: 'v.json', json: false, paper: 'letter' },
@@ -15,6 +17,8 @@ test('wiring: files and options in any order', () => {
     { visitFile: 'v.json', pdfFile: 'out.pdf', json: false, paper: 'a4' },
     { visitFile: 'v.json', pdfFile: 'out.pdf', json: true, paper: 'letter' },
     { visitFile: 'v.json', json: true, paper: 'letter' },
+    { help: true },
+    { help: true },
   ]);
 });
 
