@@ -10,12 +10,26 @@ module.exports = {
     no('lib-is-the-bottom', { path: '^lib/' }, { path: '^(app|components|scripts)/' }, 'move it down'),
     no('components-below-app', { path: '^components/' }, { path: '^(app|scripts)/' }, 'pass it as a prop'),
     no('components-no-store', { path: '^components/' }, { path: '^lib/store/' }, 'data comes in as a prop'),
-    no('pure-no-framework', { path: pure }, { path: '(^|/)node_modules/(react|react-dom|next|@react-pdf|kysely|better-sqlite3)(/|$)' }, 'numbers must be recomputable anywhere'),
+    no(
+      'pure-no-framework',
+      { path: pure },
+      { path: '(^|/)node_modules/(react|react-dom|next|@react-pdf|kysely|better-sqlite3)(/|$)' },
+      'numbers must be recomputable anywhere',
+    ),
     no('pure-no-node', { path: pure }, { dependencyTypes: ['core'] }, 'runs in the browser too'),
     no('pure-no-store', { path: pure }, { path: '^lib/store/' }, 'data comes in as an argument'),
     ...order.map((stage, i) =>
-      no(`stage-${stage}`, { path: `^lib/${stage}/` }, { path: `^lib/(${order.slice(i + 1).join('|') || '-'})/` }, 'stages read only what is to their left'),
+      no(
+        `stage-${stage}`,
+        { path: `^lib/${stage}/` },
+        { path: `^lib/(${order.slice(i + 1).join('|') || '-'})/` },
+        'stages read only what is to their left',
+      ),
     ),
   ],
-  options: { tsConfig: { fileName: 'tsconfig.json' }, tsPreCompilationDeps: true, doNotFollow: { path: 'node_modules' } },
+  options: {
+    tsConfig: { fileName: 'tsconfig.json' },
+    tsPreCompilationDeps: true,
+    doNotFollow: { path: 'node_modules' },
+  },
 };
