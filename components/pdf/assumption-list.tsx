@@ -26,6 +26,7 @@ export function AssumptionList({ assumptions, fit, look }: Props) {
             <BasisMark basis={row.basis} />
             <Text style={{ ...look.evidence, flex: 1 }}>
               {row.name}: <Text style={look.evidenceStrong}>{row.value}</Text> ({row.range})
+              {row.effect === undefined ? '' : `, ${row.effect}`}
             </Text>
           </View>
           {i < fit.sources ? (

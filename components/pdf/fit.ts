@@ -14,10 +14,11 @@ export type PageTwoFit = {
   /** Which column the movable sections stand in. */
   readonly excluded: readonly Column[];
   readonly surer: readonly Column[];
+  readonly doubtsIn: readonly Column[];
 };
 export type Column = 'left' | 'right';
 
-const chartHeight = { least: 42, most: 96 } as const;
+const chartHeight = { least: 50, most: 96 } as const;
 const gap = { least: 3, most: 12 } as const;
 /** Gaps between the blocks of page one, and between the full-width blocks of page two. */
 const pageOneGaps = 5;
@@ -38,6 +39,7 @@ export const measuringFits: readonly [PageOneFit, PageTwoFit] = [
     doubts: Number.POSITIVE_INFINITY,
     excluded: ['left', 'right'],
     surer: ['left', 'right'],
+    doubtsIn: ['left', 'right'],
   },
 ];
 
@@ -73,19 +75,26 @@ export function fitPageTwo(heights: Heights, room: number): PageTwoFit | undefin
   const left = columns - heights.sum('two-left-') - gap.least * heights.count('two-left-');
   const places = placeMovable(heights, left, right);
   if (places === undefined) return undefined;
-  const taken = takePieces(piecesInOrder(heights), places.spareLeft);
+  const doubtCount = heights.count('two-doubt-left-');
+  const taken = takePieces(piecesInOrder(heights, places.doubts), places.spareLeft);
   return {
     gap: gap.least,
     alsoRead: taken.also > 0,
     assumptionRows: taken.row,
     sources: taken.source,
-    doubts: taken.doubt,
+    doubts: places.doubts === 'right' ? doubtCount : taken.doubt,
     excluded: [places.excluded],
     surer: [places.surer],
+    doubtsIn: [places.doubts],
   };
 }
 
-type Places = { readonly excluded: Column; readonly surer: Column; readonly spareLeft: number };
+type Places = {
+  readonly excluded: Column;
+  readonly surer: Column;
+  readonly doubts: Column;
+  readonly spareLeft: number;
+};
 
 /** Movable sections go to the right column as long as there is room, else to the left. */
 function placeMovable(heights: Heights, left: number, right: number): Places | undefined {
@@ -101,15 +110,18 @@ function placeMovable(heights: Heights, left: number, right: number): Places | u
     return 'left';
   };
   const places = { excluded: place('excluded'), surer: place('surer') };
-  return spareLeft < 0 || spareRight < 0 ? undefined : { ...places, spareLeft };
+  // Doubts go right only when all of them fit there; on the left they share the room with the assumptions.
+  const allDoubts = heights.of('two-head-right-doubts') + heights.sum('two-doubt-right-') + gap.least;
+  const doubts: Column = allDoubts <= spareRight ? 'right' : 'left';
+  return spareLeft < 0 || spareRight < 0 ? undefined : { ...places, doubts, spareLeft };
 }
 
-function piecesInOrder(heights: Heights): Piece[] {
+function piecesInOrder(heights: Heights, doubtsIn: Column): Piece[] {
   const of = (kind: Kind, list: readonly number[]): Piece[] => list.map((height) => ({ kind, height }));
   const rows = of('row', heights.list('two-assumption-'));
   const sources = of('source', heights.list('two-source-'));
-  const doubts = of('doubt', heights.list('two-doubt-'));
-  const head = heights.of('two-head-doubts') + gap.least;
+  const doubts = doubtsIn === 'right' ? [] : of('doubt', heights.list('two-doubt-left-'));
+  const head = heights.of('two-head-left-doubts') + gap.least;
   return [
     ...rows.slice(0, firstAssumptions),
     ...sources.slice(0, firstAssumptions),

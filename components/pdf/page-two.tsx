@@ -47,7 +47,7 @@ export function PageTwo({ sheet, fit, width, look }: Props) {
           />
           <Counts counts={page.counts} gap={fit.gap} look={look} />
           <AssumptionList assumptions={page.assumptions} fit={fit} look={look} />
-          <Doubts doubts={page.doubts} fit={fit} look={look} />
+          <Doubts doubts={page.doubts} column="left" fit={fit} look={look} />
           <Movable page={page} column="left" fit={fit} look={look} />
         </View>
         <View style={{ width: right }}>
@@ -73,6 +73,7 @@ export function PageTwo({ sheet, fit, width, look }: Props) {
             />
           )}
           <Movable page={page} column="right" fit={fit} look={look} />
+          <Doubts doubts={page.doubts} column="right" fit={fit} look={look} />
         </View>
       </View>
       <View id="two-full-signature" style={gap}>
@@ -128,20 +129,21 @@ function Movable({ page, column, fit, look }: MovableProps) {
 
 type DoubtsProps = {
   readonly doubts: Sheet['pageTwo']['doubts'];
+  readonly column: Column;
   readonly fit: PageTwoFit;
   readonly look: Look;
 };
 
-function Doubts({ doubts, fit, look }: DoubtsProps) {
+function Doubts({ doubts, column, fit, look }: DoubtsProps) {
   const shown = doubts.sentences.slice(0, fit.doubts);
-  if (shown.length === 0) return null;
+  if (shown.length === 0 || !fit.doubtsIn.includes(column)) return null;
   return (
     <View style={{ marginTop: fit.gap }}>
-      <Text id="two-head-doubts" style={look.section}>
+      <Text id={`two-head-${column}-doubts`} style={look.section}>
         {doubts.title}
       </Text>
       {shown.map((sentence, i) => (
-        <View key={sentence} id={`two-doubt-${i}`}>
+        <View key={sentence} id={`two-doubt-${column}-${i}`}>
           <Text style={look.evidence}>{sentence}</Text>
         </View>
       ))}

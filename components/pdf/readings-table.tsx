@@ -11,7 +11,7 @@ type Props = {
   readonly look: Look;
 };
 
-const shares = { name: 0.4, found: 0.18, target: 0.25, verdict: 0.17 } as const;
+const shares = { name: 0.42, found: 0.2, target: 0.22, verdict: 0.16 } as const;
 
 /** Readings with what a healthy unit would show and a verdict in words. */
 export function ReadingsTable({ readings, width, gap, showAlso, look }: Props) {
@@ -19,7 +19,7 @@ export function ReadingsTable({ readings, width, gap, showAlso, look }: Props) {
   const at = {
     name: { width: width * shares.name },
     found: { width: width * shares.found, textAlign: 'right' },
-    target: { width: width * shares.target, textAlign: 'right' },
+    target: { width: width * shares.target, textAlign: 'right', paddingLeft: 4 },
     verdict: { width: width * shares.verdict, paddingLeft: 6 },
   } as const;
   const [, found, target, verdict] = readings.columns;
@@ -58,6 +58,7 @@ export function ReadingsTable({ readings, width, gap, showAlso, look }: Props) {
                 </Text>
               </View>
             ))}
+            {table.rest === undefined ? null : <Text style={look.evidence}>{table.rest}</Text>}
           </View>
         ))}
         {readings.seen === undefined ? null : <Text style={look.evidence}>{readings.seen}</Text>}

@@ -9,8 +9,9 @@ import { registerSheetFonts } from './sheet-fonts';
 
 /** Settings of the type from the usual one to the last resort, taken in turn until everything keeps to two pages. */
 const typesettings = [
-  { scale: 1, lineHeight: 1.2 },
+  { scale: 1, lineHeight: 1.18 },
   { scale: 1, lineHeight: 1.1 },
+  { scale: 1, lineHeight: 1.04 },
   { scale: 0.92, lineHeight: 1.1 },
   { scale: 0.84, lineHeight: 1.08 },
   { scale: 0.76, lineHeight: 1.06 },

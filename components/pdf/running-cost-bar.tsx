@@ -56,7 +56,7 @@ export function RunningCostBar({ bar, width, look }: Props) {
       <Line x1={at(low)} y1={middle - 4} x2={at(low)} y2={middle + 4} stroke={ink.text} strokeWidth={1.4} />
       <Line x1={at(high)} y1={middle - 4} x2={at(high)} y2={middle + 4} stroke={ink.text} strokeWidth={1.4} />
       <Text x={left + 1} y={barTop - 4} style={look.chart}>
-        {bar.healthyWords}
+        {bar.restWords}
       </Text>
       {bar.faultUsd === undefined ? null : (
         <Text x={(faultFrom + end) / 2} y={barTop - 4} style={look.chart} textAnchor="middle">

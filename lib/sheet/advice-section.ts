@@ -1,5 +1,5 @@
 import { type Composing, leaveChoice, namesInQuotes, scenario, stayWords, told } from './composing';
-import { dollarWords, moneyRangeWords } from './money-words';
+import { dollarWords, moneyRangeWords, savingWords } from './money-words';
 import { listWords, phrase } from './phrase';
 import { extraCost } from './running-cost-section';
 import type { Sheet } from './sheet';
@@ -15,20 +15,31 @@ export function adviceSection(c: Composing): Sheet['pageOne']['advice'] {
   };
   if (choiceId !== undefined) {
     const name = c.names.choice(choiceId) ?? choiceId;
-    const sentences = [phrase(words, 'advice.recommended', { name }), told(c, reason)];
+    const sentences = [phrase(words, 'advice.recommended', { name }), reasonWords(c, choiceId)];
     return { title, kind: 'recommended', sentences, ...rest };
   }
   const alike = aboutTheSame(c);
   if (alike.length > 1) {
     const names = listWords(words, namesInQuotes(c, alike));
-    return {
-      title,
-      kind: 'aboutTheSame',
-      sentences: [phrase(words, 'advice.same', { names }), told(c, reason)],
-      ...rest,
-    };
+    return { title, kind: 'aboutTheSame', sentences: [phrase(words, 'advice.same', { names })], ...rest };
   }
   return { title, kind: 'open', sentences: [phrase(words, 'advice.open'), told(c, reason)], ...rest };
+}
+
+/** Why: by how much it costs less than leaving it (or, if leaving it is advised, than the next best), as a range. */
+function reasonWords(c: Composing, choiceId: string): string {
+  const { choices } = c.comparison;
+  const chosen = choices.find((choice) => choice.id === choiceId);
+  const leave = leaveChoice(c);
+  const others = choices.filter((choice) => choice.id !== choiceId && choice.priced);
+  const against = chosen?.kind === 'leave' || leave === undefined ? cheapest(others) : leave;
+  if (chosen === undefined || against === undefined) return told(c, c.comparison.recommendation.reason);
+  const saving = chosen.kind === 'leave' ? against.overLowestUsd : chosen.netSavingUsd;
+  return phrase(c.words, 'advice.costsLeast', {
+    stay: stayWords(c),
+    saving: savingWords(c.words, saving),
+    against: against.name,
+  });
 }
 
 /** Ids of the choices that cost about the same as the cheapest, the cheapest among them, in the table's order. */
@@ -46,11 +57,7 @@ export function waitingSection(c: Composing): Sheet['pageOne']['waiting'] {
   const others = c.comparison.choices.filter((choice) => choice.kind !== 'leave');
   const other =
     others.find((choice) => choice.id === c.comparison.recommendation.choiceId) ?? cheapest(others);
-  const cheapestIsLeaving =
-    leave !== undefined &&
-    leave.id === c.comparison.lowestTotalId &&
-    c.comparison.recommendation.choiceId === leave.id;
-  const first = cheapestIsLeaving ? [phrase(c.words, 'waiting.cheapest', { stay: stayWords(c) })] : [];
+  const first = leave === undefined ? [] : noHurryWords(c, leave.id);
   if (leave === undefined || other === undefined) {
     return { title, sentences: [...first, phrase(c.words, 'waiting.none')] };
   }
@@ -58,6 +65,13 @@ export function waitingSection(c: Composing): Sheet['pageOne']['waiting'] {
     title,
     sentences: [...first, runningCostOfWaiting(c, other.id), phrase(c.words, 'waiting.price')],
   };
+}
+
+function noHurryWords(c: Composing, leaveId: string): string[] {
+  const stay = stayWords(c);
+  if (c.comparison.recommendation.choiceId === leaveId)
+    return [phrase(c.words, 'waiting.cheapest', { stay })];
+  return aboutTheSame(c).includes(leaveId) ? [phrase(c.words, 'waiting.alike', { stay })] : [];
 }
 
 function cheapest<T extends { readonly totalTodayUsd: { readonly likely: number } }>(
@@ -79,6 +93,7 @@ function runningCostOfWaiting(c: Composing, otherId: string): string {
   if (extra === undefined) return phrase(c.words, 'waiting.unknown');
   const { usd } = moneyRangeWords(c.words, extra);
   const ends = (low: number, high: number) => ({ low: dollar(c, low), high: dollar(c, high), name });
+  if (usd.low === 0 && usd.high === 0) return phrase(c.words, 'waiting.same', { name });
   if (usd.low > 0) return phrase(c.words, 'waiting.extra', ends(usd.low, usd.high));
   if (usd.low === 0 && usd.high > 0) return phrase(c.words, 'waiting.little', ends(usd.low, usd.high));
   if (usd.high <= 0) return phrase(c.words, 'waiting.less', ends(-usd.high, -usd.low));

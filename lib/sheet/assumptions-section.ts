@@ -1,15 +1,31 @@
+import { exactEstimate } from '../math/estimate';
 import type { ResolvedAssumption } from '../visit/assumption';
 import { unitWords } from '../visit/field-at';
 import type { Composing } from './composing';
 import { dollarWords } from './money-words';
 import { counted, phrase, plainNumber } from './phrase';
 import { rawReadings } from './readings-section';
+import { roundUsdToRange } from './round-to-range';
 import type { AssumptionRow, Sheet } from './sheet';
+import { stagePhrases } from './stage-phrases';
 
-/** Everything nobody measured, with its range and source. */
+/** How many of the rows say how much they move the result. */
+const effectsTold = 3;
+/** Emission factors stand behind numbers that the sheet does not print. */
+const notOnTheSheet = new Set(['marginalCo2', 'averageCo2']);
+
+/** Everything nobody measured, with its range and source; what moves the result most comes first. */
 export function assumptionsSection(c: Composing): Sheet['pageTwo']['assumptions'] {
   const { words } = c;
-  const rows = [...c.assumptions.map((a) => assumptionRow(c, a)), ...energyRows(c)];
+  const keyed = c.assumptions.map((a) => ({ row: assumptionRow(c, a), effectUsd: effectOf(c, a.key) }));
+  keyed.sort((a, b) => b.effectUsd - a.effectUsd);
+  const rows = [
+    ...keyed.map(({ row, effectUsd }, i) =>
+      i < effectsTold ? { ...row, ...effectWords(c, effectUsd) } : row,
+    ),
+    ...energyRows(c),
+  ];
+  const introduction = phrase(words, rows.length === 0 ? 'assumptions.none' : 'assumptions.introduction');
   return {
     title: phrase(words, 'assumptions.title'),
     columns: [
@@ -19,25 +35,50 @@ export function assumptionsSection(c: Composing): Sheet['pageTwo']['assumptions'
       phrase(words, 'assumptions.columnSource'),
     ],
     rows,
-    introduction: phrase(words, rows.length === 0 ? 'assumptions.none' : 'assumptions.introduction'),
+    introduction: [...lossEffectWords(c, keyed[0]?.effectUsd ?? 0), introduction].join(' '),
     omitted: Array.from({ length: rows.length + 1 }, (_, i) =>
       i === 0 ? '' : counted(words, 'assumptions.omitted', i),
     ),
   };
 }
 
+/** Largest change of any choice's result between the low and the high end of one input [USD]. */
+function effectOf(c: Composing, input: string): number {
+  const spans = c.comparison.choices
+    .flatMap((choice) => choice.drivers)
+    .filter((driver) => driver.input === input)
+    .map((driver) => Math.abs(driver.highUsd - driver.lowUsd));
+  return Math.max(0, ...spans);
+}
+
+function effectWords(c: Composing, effectUsd: number): { readonly effect?: string } {
+  const amount = effectAmount(c, effectUsd);
+  return amount === undefined ? {} : { effect: phrase(c.words, 'assumptions.effect', { amount }) };
+}
+
+function lossEffectWords(c: Composing, largestOther: number): string[] {
+  const effectUsd = effectOf(c, 'loss');
+  const amount = effectAmount(c, effectUsd);
+  return amount === undefined || effectUsd < largestOther
+    ? []
+    : [phrase(c.words, 'assumptions.lossMoves', { amount })];
+}
+
+function effectAmount(c: Composing, effectUsd: number): string | undefined {
+  const rounded = roundUsdToRange(exactEstimate(effectUsd)).likely;
+  return rounded === 0 ? undefined : dollarWords(c.words, rounded);
+}
+
 /** How many numbers were measured, read off the plate, taken from a bill, or assumed. */
 export function countsSection(c: Composing): Sheet['pageTwo']['counts'] {
   const { words, visit } = c;
   const { kind: _kind, note: _note, ratings, chargingTables: _tables, ...plate } = visit.unit;
-  const nameplate = Object.keys(plate).length + Object.keys(ratings ?? {}).length;
-  const others = c.energy.assumptions;
-  const of = (basis: string) => others.filter((a) => a.basis === basis).length;
+  const bills = c.energy.assumptions.filter((a) => a.basis === 'bill').length;
   const counts = {
     measured: visit.runs.reduce((sum, run) => sum + rawReadings(run).length, 0),
-    nameplate: nameplate,
-    bill: (visit.tariff === undefined ? 0 : 1) + of('bill'),
-    assumed: c.assumptions.length + of('assumed'),
+    nameplate: Object.keys(plate).length + Object.keys(ratings ?? {}).length,
+    bill: Math.max(bills, visit.tariff === undefined ? 0 : 1),
+    assumed: c.assumptions.length + energyRows(c).length,
   };
   return {
     title: phrase(words, 'counts.title'),
@@ -64,13 +105,15 @@ function assumptionRow(c: Composing, a: ResolvedAssumption): AssumptionRow {
   };
 }
 
+/** What the energy stage assumed besides; what the table of assumptions holds already is not told twice. */
 function energyRows(c: Composing): AssumptionRow[] {
+  const told = new Set<string>([...c.assumptions.map((a) => a.key), ...notOnTheSheet]);
   return c.energy.assumptions
-    .filter((a) => a.basis === 'assumed')
+    .filter((a) => a.basis === 'assumed' && !told.has(a.name))
     .map((a) => ({
-      name: a.name,
-      value: a.value,
-      range: phrase(c.words, 'general.notGiven'),
+      name: stagePhrases[c.words.locale][`assumption.${a.name}`] ?? a.name,
+      value: a.value.replace(/(\d) F\b/g, '$1 °F'),
+      range: phrase(c.words, 'general.rangeNotKnown'),
       source: a.source,
       basis: a.basis,
       basisWords: phrase(c.words, `basis.${a.basis}`),

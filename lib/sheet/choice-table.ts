@@ -57,9 +57,7 @@ export function choiceTable(c: Composing, choices: readonly ComparedChoice[], ti
           chanceRangeWords(words, choice.failsWithinStayFrac, base) ?? phrase(words, 'general.rangeNotKnown'),
         ],
       })),
-      row('total', phrase(words, 'row.total', { stay }), false, (choice) =>
-        moneyCell(c, choice.totalTodayUsd),
-      ),
+      row('total', phrase(words, 'row.total', { stay }), false, (choice) => totalCell(c, choice)),
       row('notFixed', phrase(words, 'row.notFixed'), false, (choice) => notFixedCell(c, choice)),
     ],
   };
@@ -77,6 +75,7 @@ function column(c: Composing, choice: ComparedChoice): ChoiceColumn {
 }
 
 function payNowCell(c: Composing, choice: ComparedChoice): SheetCell {
+  if (!choice.priced) return { main: phrase(c.words, 'general.notKnown'), details: [] };
   const main = isZeroMoney(choice.upFrontUsd)
     ? phrase(c.words, 'general.none')
     : quotedWords(choice.upFrontUsd);
@@ -124,16 +123,37 @@ function moneyCell(c: Composing, value: ComparedChoice['totalTodayUsd']): SheetC
   return { main: money.likely, details: [money.range ?? phrase(c.words, 'general.rangeNotKnown')] };
 }
 
+function totalCell(c: Composing, choice: ComparedChoice): SheetCell {
+  const cell = moneyCell(c, choice.totalTodayUsd);
+  if (choice.priced) return cell;
+  return { main: cell.main, details: [...cell.details, phrase(c.words, 'cell.unpriced')] };
+}
+
 function notFixedCell(c: Composing, choice: ComparedChoice): SheetCell {
-  const faulty = c.findings.suspectedCause !== undefined && c.findings.suspectedCause.cause !== 'none';
+  const { suspectedCause } = c.findings;
+  const faulty = suspectedCause !== undefined && suspectedCause.cause !== 'none';
   if (choice.kind === 'leave') {
     return { main: phrase(c.words, faulty ? 'notFixed.leave.fault' : 'notFixed.leave.age'), details: [] };
   }
-  if (choice.kind === 'repair') {
-    const details = faulty ? [phrase(c.words, 'notFixed.repair.cause')] : [];
-    return { main: phrase(c.words, 'notFixed.repair.age'), details };
-  }
-  return { main: phrase(c.words, 'notFixed.replace.house'), details: [] };
+  if (choice.kind === 'replace') return { main: phrase(c.words, 'notFixed.replace.house'), details: [] };
+  const main = phrase(c.words, 'notFixed.repair.age');
+  if (missesCause(c, choice)) return { main: phrase(c.words, 'notFixed.repair.missed'), details: [main] };
+  return { main, details: faulty ? [failureWords(c, choice)] : [] };
+}
+
+/** True when the energy stage found that this repair does not treat the suspected cause. */
+function missesCause(c: Composing, choice: ComparedChoice): boolean {
+  return c.energy.notes.some(
+    (note) => note.code === 'repairMissesCause' && note.values?.choice === choice.name,
+  );
+}
+
+/** How often the repair does not work, where the comparison says so. */
+function failureWords(c: Composing, choice: ComparedChoice): string {
+  const percent = choice.notes.find((note) => note.code === 'repairMayNotCure')?.values?.percent;
+  if (typeof percent !== 'number') return phrase(c.words, 'notFixed.repair.cause');
+  const chance = chanceWords(c.words, (100 - percent) / 100, 100);
+  return phrase(c.words, 'notFixed.repair.mayFail', { chance });
 }
 
 /** Percent of a yearly rate without trailing zeros: "5 %". */

@@ -14,7 +14,7 @@ export function doubtsSection(c: Composing): Sheet['pageTwo']['doubts'] {
     ...comparison.choices.flatMap((choice) => choice.notes).filter((note) => !isRebateNote(note)),
   ];
   const sentences = [
-    ...findings.flags.filter((flag) => flag.severity !== 'danger').map((flag) => flagWords(c, flag)),
+    ...findings.flags.map((flag) => flagWords(c, flag)),
     ...notes.map((note) => told(c, note)),
   ];
   return { title: phrase(c.words, 'doubts.title'), sentences: [...new Set(sentences)] };

@@ -1,60 +1,121 @@
-import type { Flag, Loss } from '../diagnostics/findings';
+import type { Flag, Loss, RunFindings, Target } from '../diagnostics/findings';
 import type { Estimate } from '../math/estimate';
+import type { Mode } from '../visit/run';
 import { type Composing, scenario, told } from './composing';
 import rules from './data/rounding.json';
-import { counted, phrase } from './phrase';
+import { counted, type PhraseCode, phrase } from './phrase';
 import { roundToRange } from './round-to-range';
 import type { Sheet } from './sheet';
+import { stagePhrases } from './stage-phrases';
+
+/** How many of the readings that are off are told in plain words on page one. */
+const plainReadings = 2;
 
 /** What was found, in everyday words, with how sure; and whose judgement the cause is. */
 export function findingSection(c: Composing): Sheet['pageOne']['finding'] {
-  const sentences = [...lossSentences(c), ...causeSentences(c), ...unmetSentences(c)];
   return {
     title: phrase(c.words, 'finding.title'),
-    sentences,
-    dangers: c.findings.flags.filter((flag) => flag.severity === 'danger').map((flag) => flagWords(c, flag)),
+    sentences: [...lossSentences(c), ...readingSentences(c), ...causeSentences(c), ...unmetSentences(c)],
+    dangers: [
+      ...new Set(c.findings.flags.filter((flag) => isDanger(c, flag)).map((flag) => dangerWords(c, flag))),
+    ],
   };
 }
 
-/** Words of a flag; they live under `flag.<code>` of the stage that raised it. */
+/** A danger that still stands: one of an earlier run of the same mode has been dealt with since. */
+export function isDanger(c: Composing, flag: Flag): boolean {
+  if (flag.severity !== 'danger') return false;
+  return flag.runId === undefined || lastRuns(c).some((run) => run.runId === flag.runId);
+}
+
+/** Words of a flag for the evidence page; they live under `flag.<code>` of the stage that raised it. */
 export function flagWords(c: Composing, flag: Flag): string {
   return told(c, { ...flag, code: flag.code.startsWith('flag.') ? flag.code : `flag.${flag.code}` });
 }
 
-function lossSentences(c: Composing): string[] {
-  const { heating, cooling } = c.findings.loss;
-  const modes =
-    c.visit.unit.kind === 'heatPump'
-      ? ([
-          ['heating', heating],
-          ['cooling', cooling],
-        ] as const)
-      : ([['cooling', cooling]] as const);
-  const sentences = modes.flatMap(([mode, loss]) =>
-    loss === undefined ? [] : lossOfMode(c, phrase(c.words, `mode.${mode}`), loss),
-  );
-  if (sentences.length > 0) return sentences;
-  const mode = c.visit.unit.kind === 'heatPump' ? 'heating' : 'cooling';
-  return [phrase(c.words, 'finding.unknown', { what: phrase(c.words, `mode.${mode}`) })];
+/** Words of a danger for the house's owner; the stage's own words when there are none. */
+function dangerWords(c: Composing, flag: Flag): string {
+  const code = `danger.${flag.code}`;
+  return code in c.words.phrases ? phrase(c.words, code as PhraseCode) : flagWords(c, flag);
 }
 
-function lossOfMode(c: Composing, what: string, loss: Loss): string[] {
-  const clear = loss.capacityRatioToHealthy.high < 1;
-  const capacity = percentWords(loss.capacityRatioToHealthy);
-  const first = phrase(c.words, clear ? 'finding.loss' : 'finding.noLoss', { what, ...capacity });
+/** The last run of each mode: the one that counts. */
+function lastRuns(c: Composing): RunFindings[] {
+  const { runs } = c.findings;
+  return runs.filter((run) => runs.findLast((other) => other.mode === run.mode) === run);
+}
+
+function lossSentences(c: Composing): string[] {
+  const { heating, cooling } = c.findings.loss;
+  const isHeatPump = c.visit.unit.kind === 'heatPump';
+  const losses = [isHeatPump ? heating : undefined, cooling].filter((loss) => loss !== undefined);
+  if (losses.length === 0) {
+    return [phrase(c.words, 'finding.unknown', { what: modeName(c, isHeatPump ? 'heating' : 'cooling') })];
+  }
+  return [
+    ...capacitySentence(c, losses.filter(isClear), 'finding.loss'),
+    ...capacitySentence(
+      c,
+      losses.filter((loss) => !isClear(loss)),
+      'finding.noLoss',
+    ),
+    ...losses.slice(0, 1).flatMap((loss) => powerSentence(c, loss)),
+  ];
+}
+
+/** A loss is clear when even the good end of the range is below a healthy unit. */
+function isClear(loss: Loss): boolean {
+  return loss.capacityRatioToHealthy.high < 1;
+}
+
+function capacitySentence(
+  c: Composing,
+  losses: readonly Loss[],
+  code: 'finding.loss' | 'finding.noLoss',
+): string[] {
+  const [first, second] = losses.map((loss) =>
+    phrase(c.words, 'finding.share', {
+      what: modeName(c, loss.mode),
+      ...percentEnds(loss.capacityRatioToHealthy),
+    }),
+  );
+  if (first === undefined) return [];
+  const share = second === undefined ? first : phrase(c.words, 'finding.shares', { first, second });
+  return [phrase(c.words, code, { share })];
+}
+
+function powerSentence(c: Composing, loss: Loss): string[] {
   const power = loss.powerRatioToHealthy;
-  if (power.low <= 1) return [first];
-  const more = percentWords({ low: power.low - 1, likely: power.likely - 1, high: power.high - 1 });
-  return [first, phrase(c.words, 'finding.power', more)];
+  if (power.low <= 1) return [];
+  const more = percentEnds({ low: power.low - 1, likely: power.likely - 1, high: power.high - 1 });
+  return [phrase(c.words, 'finding.power', more)];
+}
+
+function modeName(c: Composing, mode: Mode): string {
+  return phrase(c.words, `mode.${mode}`);
 }
 
 /** Ends of a share in percent, as printed. */
-function percentWords(share: Estimate): Record<'low' | 'likely' | 'high', string> {
+function percentEnds(share: Estimate): Record<'low' | 'likely' | 'high', string> {
   const r = roundToRange(
     { low: share.low * 100, likely: share.likely * 100, high: share.high * 100 },
     rules.percentStep.value,
   );
   return { low: String(r.low), likely: String(r.likely), high: String(r.high) };
+}
+
+/** What the readings that are off mean, in the diagnosis' words for the house's owner. */
+function readingSentences(c: Composing): string[] {
+  const sentences = lastRuns(c)
+    .flatMap((run) => run.targets)
+    .flatMap((target) => plainWords(c, target));
+  return [...new Set(sentences)].slice(0, plainReadings);
+}
+
+function plainWords(c: Composing, target: Target): string[] {
+  if (target.verdict !== 'above' && target.verdict !== 'below') return [];
+  const code = `homeowner.${target.id}.${target.verdict}`;
+  return stagePhrases[c.words.locale][code] === undefined ? [] : [told(c, { code })];
 }
 
 function causeSentences(c: Composing): string[] {
@@ -65,7 +126,10 @@ function causeSentences(c: Composing): string[] {
   return [phrase(c.words, 'finding.cause', { cause }), phrase(c.words, 'finding.causeUnproven')];
 }
 
+/** Hours in which a clear loss leaves the house short; without a clear loss the number means little. */
 function unmetSentences(c: Composing): string[] {
+  const { heating, cooling } = c.findings.loss;
+  if (![heating, cooling].some((loss) => loss !== undefined && isClear(loss))) return [];
   const extra =
     (scenario(c, 'asFound')?.likely.unmetHours ?? 0) - (scenario(c, 'healthy')?.likely.unmetHours ?? 0);
   const step = rules.hourStep.value;

@@ -80,6 +80,11 @@ export function dateWords(words: Words, isoDate: string): string {
   );
 }
 
+/** A label inside a sentence: "Suction pressure" becomes "suction pressure", "SEER" stays. */
+export function lowerFirst(text: string): string {
+  return /^[A-Z][a-z]/.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text;
+}
+
 /** Words joined by commas and a last "and". */
 export function listWords(words: Words, items: readonly string[]): string {
   return new Intl.ListFormat(words.tag, { type: 'conjunction' }).format(items);

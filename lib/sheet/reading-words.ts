@@ -19,6 +19,7 @@ const decimalsOf: Readonly<Record<string, number>> = {
   in2: 0,
   'in. w.c.': 2,
   ratio: 2,
+  frac: 0,
 };
 
 /**

@@ -3,8 +3,8 @@ import type { Basis } from '../visit/basis';
 import { fieldAt } from '../visit/field-at';
 import type { Run } from '../visit/run';
 import type { Composing } from './composing';
-import { listWords, phrase } from './phrase';
-import { quantityName, quantityRangeWords, quantityWords } from './reading-words';
+import { counted, listWords, lowerFirst, phrase } from './phrase';
+import { quantityName, quantityNumber, quantityRangeWords, quantityWords } from './reading-words';
 import type { ReadingRow, ReadingTable, Sheet } from './sheet';
 
 /** Every run with its readings, what a healthy unit would show, and the verdict in words. */
@@ -34,14 +34,26 @@ function readingTable(c: Composing, run: Run, position: number): ReadingTable {
   const mode = phrase(words, run.mode === 'heating' ? 'readings.modeHeating' : 'readings.modeCooling');
   const judged = new Set(found?.targets.map((target) => target.id) ?? []);
   const also = rawReadings(run).filter((reading) => !judged.has(reading.id));
+  const rows = found === undefined ? [] : found.targets.map((target) => readingRow(c, target, found));
   return {
     title:
       run.label === undefined || run.label.trim() === ''
         ? phrase(words, 'readings.runUnnamed', { number: position + 1, mode })
         : phrase(words, 'readings.run', { label: run.label, mode }),
-    rows: found === undefined ? [] : found.targets.map((target) => readingRow(c, target, found)),
+    rows: isLastOfMode(c, run) ? rows : rows.filter((row) => row.off),
+    ...normalWords(c, run, rows),
     ...(also.length === 0 ? {} : { also: alsoWords(c, also) }),
   };
+}
+
+/** The last run of a mode is the one that counts; of earlier ones only what was off is listed. */
+function isLastOfMode(c: Composing, run: Run): boolean {
+  return c.visit.runs.findLast((other) => other.mode === run.mode)?.id === run.id;
+}
+
+function normalWords(c: Composing, run: Run, rows: readonly ReadingRow[]): { readonly rest?: string } {
+  const rest = rows.filter((row) => !row.off).length;
+  return isLastOfMode(c, run) || rest === 0 ? {} : { rest: counted(c.words, 'readings.rest', rest) };
 }
 
 type RawReading = {
@@ -79,12 +91,21 @@ function readingRow(c: Composing, target: Target, found: RunFindings): ReadingRo
     name: quantityName(words, target.id) ?? target.id,
     found:
       reading === undefined ? phrase(words, 'verdict.notRead') : quantityWords(words, reading, target.unit),
-    target: quantityRangeWords(words, target.low, target.high, target.unit),
+    target: targetWords(c, target, reading),
     verdict: verdictWords(c, reading, target.verdict),
     off: target.verdict === 'above' || target.verdict === 'below',
     basis,
     basisWords: phrase(words, `basis.${basis}`),
   };
+}
+
+/** The unit stands beside the reading already, so the target repeats it only when there is none. */
+function targetWords(c: Composing, target: Target, reading: number | undefined): string {
+  if (reading === undefined) return quantityRangeWords(c.words, target.low, target.high, target.unit);
+  return phrase(c.words, 'assumptions.range', {
+    low: quantityNumber(c.words, target.low, target.unit),
+    high: quantityNumber(c.words, target.high, target.unit),
+  });
 }
 
 /** A reading without a derived value was read off an instrument. */
@@ -95,9 +116,4 @@ function basisOf(derived: DerivedValue | undefined): Basis {
 function verdictWords(c: Composing, reading: number | undefined, verdict: Verdict | undefined): string {
   if (reading === undefined) return phrase(c.words, 'verdict.notRead');
   return phrase(c.words, verdict === undefined ? 'verdict.none' : `verdict.${verdict}`);
-}
-
-function lowerFirst(text: string): string {
-  // "SEER" stays; "Suction pressure" becomes "suction pressure".
-  return /^[A-Z][a-z]/.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text;
 }

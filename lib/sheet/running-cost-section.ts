@@ -26,7 +26,7 @@ export function runningCostSection(c: Composing): Sheet['pageOne']['runningCost'
       axis: moneyAxis(words, highestYearly(c, money?.usd), phrase(words, 'cost.axis')),
       total: money?.usd ?? { low: 0, likely: 0, high: 0 },
       ...(part.usd === undefined ? {} : { faultUsd: part.usd }),
-      healthyWords: phrase(words, 'cost.barHealthy'),
+      restWords: phrase(words, part.usd === undefined ? 'cost.barAll' : 'cost.barHealthy'),
       faultWords: phrase(words, 'cost.barFault'),
       rangeWords: phrase(words, 'cost.barRange'),
     },
@@ -61,13 +61,9 @@ function faultWords(c: Composing, fault: Estimate | undefined): { sentence: stri
   if (money.usd.low > 0) {
     return { sentence: phrase(c.words, 'cost.fault', money.ends), usd: money.usd.likely };
   }
-  const above = moneyRangeWords(c.words, {
-    low: Math.max(0, fault.low),
-    likely: Math.max(0, fault.likely),
-    high: fault.high,
-  });
-  const sentence = phrase(c.words, 'cost.faultMaybe', above.ends);
-  return above.usd.likely > 0 ? { sentence, usd: above.usd.likely } : { sentence };
+  const above = moneyRangeWords(c.words, { low: 0, likely: Math.max(0, fault.likely), high: fault.high });
+  if (above.usd.likely === 0) return { sentence: phrase(c.words, 'cost.faultMaybe', above.ends) };
+  return { sentence: phrase(c.words, 'cost.faultLikely', above.ends), usd: above.usd.likely };
 }
 
 /** All yearly amounts of the sheet share one axis, so that bars can be held against each other. */

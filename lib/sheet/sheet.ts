@@ -49,7 +49,8 @@ export type RunningCostBar = {
   readonly total: Estimate;
   /** Likely part due to the loss [USD a year], as printed; left out when there is none or it is not known. */
   readonly faultUsd?: number;
-  readonly healthyWords: string;
+  /** Words for the part that is not due to the loss. */
+  readonly restWords: string;
   readonly faultWords: string;
   readonly rangeWords: string;
 };
@@ -85,12 +86,16 @@ export type ReadingRow = {
 export type ReadingTable = {
   readonly title: string;
   readonly rows: readonly ReadingRow[];
+  /** How many further readings of an earlier run were normal or had no target. */
+  readonly rest?: string;
   /** Raw readings without a target, in one sentence. */
   readonly also?: string;
 };
 
 export type AssumptionRow = {
   readonly name: string;
+  /** How much it moves the result, for the few that move it most. */
+  readonly effect?: string;
   readonly value: string;
   readonly range: string;
   readonly source: string;

@@ -1,7 +1,7 @@
 import type { Saying } from '../visit/wording';
 import { say } from '../visit/wording';
 import { quotedWords } from './money-words';
-import { plainNumber, type Words } from './phrase';
+import { listWords, lowerFirst, phrase, plainNumber, type Words } from './phrase';
 import { roundUsdToRange } from './round-to-range';
 import { stagePhrases } from './stage-phrases';
 
@@ -25,13 +25,29 @@ export function stageWords(words: Words, saying: Saying, names: Names): string {
   const values = Object.fromEntries(
     Object.entries(saying.values ?? {}).map(([name, value]) => [name, valueWords(words, name, value, names)]),
   );
-  return say(stagePhrases[words.locale], { code: saying.code, values });
+  return say(stagePhrases[words.locale], { code: knownCode(words, saying.code), values });
+}
+
+/** Some stages leave out the family of a code, since the field it stands in tells it. */
+function knownCode(words: Words, code: string): string {
+  const phrases = stagePhrases[words.locale];
+  return [code, `note.${code}`, `flag.${code}`].find((candidate) => phrases[candidate] !== undefined) ?? code;
 }
 
 function valueWords(words: Words, name: string, value: string | number, names: Names): string {
   if (typeof value === 'number') return numberWords(words, name, value);
   if (/^-?\d+\.\d{2}$/.test(value)) return quotedWords(value).replace('$', '');
-  return names.choice(value) ?? names.cause(value) ?? names.reading(value) ?? value;
+  if (name === 'mode' || name === 'from') return modeWords(words, value);
+  const known = names.choice(value) ?? names.cause(value) ?? names.reading(value);
+  if (known !== undefined) return known;
+  if (name !== 'readings') return value;
+  const listed = value.split(', ').map((reading) => names.reading(reading) ?? reading);
+  return listWords(words, listed.map(lowerFirst));
+}
+
+function modeWords(words: Words, mode: string): string {
+  if (mode === 'heating') return phrase(words, 'readings.modeHeating');
+  return mode === 'cooling' ? phrase(words, 'readings.modeCooling') : mode;
 }
 
 function numberWords(words: Words, name: string, value: number): string {
