@@ -13,7 +13,9 @@ type Props = {
 /** Assumed values with their ranges; what does not fit is counted, never dropped in silence. */
 export function AssumptionList({ assumptions, fit, look }: Props) {
   const shown = assumptions.rows.slice(0, fit.assumptionRows);
-  const omitted = assumptions.omitted[assumptions.rows.length - shown.length] ?? '';
+  // While measuring everything is shown, yet the line that counts what is left out must have its room.
+  const left = fit.measuring ? assumptions.rows.length : assumptions.rows.length - shown.length;
+  const omitted = assumptions.omitted[left] ?? '';
   return (
     <View>
       <View id="two-left-assumptions" style={{ marginTop: fit.gap }}>

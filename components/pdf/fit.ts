@@ -5,6 +5,8 @@ export type PageOneFit = { readonly gap: number; readonly chartHeight: number };
 
 /** How much of the evidence page two prints; what is left out is counted on the page. */
 export type PageTwoFit = {
+  /** True while heights are measured: everything is shown, in both columns where it may stand in either. */
+  readonly measuring: boolean;
   readonly gap: number;
   readonly alsoRead: boolean;
   readonly assumptionRows: number;
@@ -32,6 +34,7 @@ const chartShare = 0.6;
 export const measuringFits: readonly [PageOneFit, PageTwoFit] = [
   { gap: 0, chartHeight: chartHeight.least },
   {
+    measuring: true,
     gap: 0,
     alsoRead: true,
     assumptionRows: Number.POSITIVE_INFINITY,
@@ -40,6 +43,22 @@ export const measuringFits: readonly [PageOneFit, PageTwoFit] = [
     excluded: ['left', 'right'],
     surer: ['left', 'right'],
     doubtsIn: ['left', 'right'],
+  },
+];
+
+/** For a sheet that nothing makes fit: the least of everything. */
+export const tightestFits: readonly [PageOneFit, PageTwoFit] = [
+  { gap: gap.least, chartHeight: chartHeight.least },
+  {
+    measuring: false,
+    gap: gap.least,
+    alsoRead: false,
+    assumptionRows: 0,
+    sources: 0,
+    doubts: 0,
+    excluded: ['right'],
+    surer: ['left'],
+    doubtsIn: [],
   },
 ];
 
@@ -75,24 +94,25 @@ export function fitPageTwo(heights: Heights, room: number): PageTwoFit | undefin
   const left = columns - heights.sum('two-left-') - gap.least * heights.count('two-left-');
   const places = placeMovable(heights, left, right);
   if (places === undefined) return undefined;
-  const doubtCount = heights.count('two-doubt-left-');
-  const taken = takePieces(piecesInOrder(heights, places.doubts), places.spareLeft);
+  const taken = takePieces(piecesInOrder(heights, places.doubtsRight === 0), places.spareLeft);
   return {
+    measuring: false,
     gap: gap.least,
     alsoRead: taken.also > 0,
     assumptionRows: taken.row,
     sources: taken.source,
-    doubts: places.doubts === 'right' ? doubtCount : taken.doubt,
+    doubts: places.doubtsRight === 0 ? taken.doubt : places.doubtsRight,
     excluded: [places.excluded],
     surer: [places.surer],
-    doubtsIn: [places.doubts],
+    doubtsIn: [places.doubtsRight === 0 ? 'left' : 'right'],
   };
 }
 
 type Places = {
   readonly excluded: Column;
   readonly surer: Column;
-  readonly doubts: Column;
+  /** How many doubts stand in the right column; none = they share the left one with the assumptions. */
+  readonly doubtsRight: number;
   readonly spareLeft: number;
 };
 
@@ -110,17 +130,28 @@ function placeMovable(heights: Heights, left: number, right: number): Places | u
     return 'left';
   };
   const places = { excluded: place('excluded'), surer: place('surer') };
-  // Doubts go right only when all of them fit there; on the left they share the room with the assumptions.
-  const allDoubts = heights.of('two-head-right-doubts') + heights.sum('two-doubt-right-') + gap.least;
-  const doubts: Column = allDoubts <= spareRight ? 'right' : 'left';
-  return spareLeft < 0 || spareRight < 0 ? undefined : { ...places, doubts, spareLeft };
+  if (spareLeft < 0 || spareRight < 0) return undefined;
+  return { ...places, doubtsRight: doubtsThatFit(heights, spareRight), spareLeft };
 }
 
-function piecesInOrder(heights: Heights, doubtsIn: Column): Piece[] {
+/** Doubts of the right column: as many as fit, but none if not even the first few do. */
+function doubtsThatFit(heights: Heights, room: number): number {
+  const list = heights.list('two-doubt-right-');
+  let spare = room - heights.of('two-head-right-doubts') - gap.least;
+  let count = 0;
+  for (const height of list) {
+    if (height > spare) break;
+    spare -= height;
+    count++;
+  }
+  return count >= Math.min(firstDoubts, list.length) ? count : 0;
+}
+
+function piecesInOrder(heights: Heights, withDoubts: boolean): Piece[] {
   const of = (kind: Kind, list: readonly number[]): Piece[] => list.map((height) => ({ kind, height }));
   const rows = of('row', heights.list('two-assumption-'));
   const sources = of('source', heights.list('two-source-'));
-  const doubts = doubtsIn === 'right' ? [] : of('doubt', heights.list('two-doubt-left-'));
+  const doubts = withDoubts ? of('doubt', heights.list('two-doubt-left-')) : [];
   const head = heights.of('two-head-left-doubts') + gap.least;
   return [
     ...rows.slice(0, firstAssumptions),

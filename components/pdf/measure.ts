@@ -40,3 +40,8 @@ function collect(node: unknown, found: Map<string, number>): void {
     found.set(props.id, (found.get(props.id) ?? 0) + box.height);
   for (const child of children ?? []) collect(child, found);
 }
+
+/** How many pages a laid-out document takes. */
+export function pagesOf(layout: unknown): number {
+  return (layout as LaidOut | undefined)?.children?.length ?? 0;
+}

@@ -1,8 +1,8 @@
 import { renderToBuffer } from '@react-pdf/renderer';
 import type { Sheet } from '@/lib/sheet/sheet';
-import { fitPageOne, fitPageTwo, measuringFits, type PageOneFit, type PageTwoFit } from './fit';
+import { fitPageOne, fitPageTwo, measuringFits, type PageOneFit, type PageTwoFit, tightestFits } from './fit';
 import { type Look, makeLook } from './look';
-import { type Heights, heightsOf } from './measure';
+import { type Heights, heightsOf, pagesOf } from './measure';
 import { contentHeight, contentWidth, type Paper, paperSize } from './page-frame';
 import { SheetDocument } from './sheet-document';
 import { registerSheetFonts } from './sheet-fonts';
@@ -19,8 +19,10 @@ const typesettings = [
 
 /** Height of the paper on which blocks are measured: high enough for any of them. [pt] */
 const measuringHeight = 14_000;
-/** Kept free, since heights are rounded when they are laid out. [pt] */
-const slack = 2;
+/** Kept free, since heights are rounded when they are laid out; more when a page still runs over. [pt] */
+const leastSlack = 2;
+const moreSlack = 14;
+const mostSlack = 44;
 
 /**
  * The sheet as a PDF of two pages, set as roomily as fits. It is laid out twice: once to measure, once to print.
@@ -37,48 +39,56 @@ export async function renderSheetPdf(
 ): Promise<Uint8Array> {
   registerSheetFonts();
   const { paper } = options;
-  const { look, fits } = await typesetting(sheet, paper);
-  const bytes = await renderToBuffer(
-    <SheetDocument
-      sheet={sheet}
-      size={paperSize[paper]}
-      width={contentWidth(paper)}
-      look={look}
-      fits={fits}
-    />,
-  );
-  return new Uint8Array(bytes);
+  for (let slack = leastSlack; ; slack += moreSlack) {
+    const setting = await typesetting(sheet, paper, contentHeight(paper) - slack);
+    const { bytes, pages } = await printed(sheet, paper, setting);
+    if (pages <= 2 || slack >= mostSlack) return bytes;
+  }
 }
 
 type Typesetting = { readonly look: Look; readonly fits: readonly [PageOneFit, PageTwoFit] };
 
-async function typesetting(sheet: Sheet, paper: Paper): Promise<Typesetting> {
-  const room = contentHeight(paper) - slack;
-  let tightest: Typesetting = { look: makeLook(1, 1), fits: measuringFits };
+/** The roomiest setting in which everything keeps to two pages; the tightest there is when nothing does. */
+async function typesetting(sheet: Sheet, paper: Paper, room: number): Promise<Typesetting> {
+  let last: Typesetting = { look: makeLook(1, 1), fits: measuringFits };
   for (const { scale, lineHeight } of typesettings) {
     const look = makeLook(scale, lineHeight);
-    const heights = await measured(sheet, paper, look);
+    const { heights } = await laidOut(sheet, [paperSize[paper][0], measuringHeight], paper, {
+      look,
+      fits: measuringFits,
+    });
     const one = fitPageOne(heights, room);
     const two = fitPageTwo(heights, room);
-    if (one !== undefined && two !== undefined) return { look, fits: [one, two] };
-    tightest = { look, fits: [one ?? measuringFits[0], two ?? { ...measuringFits[1], assumptionRows: 0 }] };
+    last = { look, fits: [one ?? tightestFits[0], two ?? tightestFits[1]] };
+    if (one !== undefined && two !== undefined) return last;
   }
-  return tightest;
+  return last;
 }
 
-async function measured(sheet: Sheet, paper: Paper, look: Look): Promise<Heights> {
+async function printed(sheet: Sheet, paper: Paper, setting: Typesetting) {
+  return laidOut(sheet, paperSize[paper], paper, setting);
+}
+
+type LaidOut = { readonly bytes: Uint8Array; readonly heights: Heights; readonly pages: number };
+
+async function laidOut(
+  sheet: Sheet,
+  size: readonly [number, number],
+  paper: Paper,
+  { look, fits }: Typesetting,
+): Promise<LaidOut> {
   let layout: unknown;
-  await renderToBuffer(
+  const bytes = await renderToBuffer(
     <SheetDocument
       sheet={sheet}
-      size={[paperSize[paper][0], measuringHeight]}
+      size={size}
       width={contentWidth(paper)}
       look={look}
-      fits={measuringFits}
+      fits={fits}
       onRender={(rendered) => {
         layout = (rendered as { _INTERNAL__LAYOUT__DATA_?: unknown })._INTERNAL__LAYOUT__DATA_;
       }}
     />,
   );
-  return heightsOf(layout);
+  return { bytes: new Uint8Array(bytes), heights: heightsOf(layout), pages: pagesOf(layout) };
 }

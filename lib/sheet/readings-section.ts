@@ -90,7 +90,7 @@ function readingRow(c: Composing, target: Target, found: RunFindings): ReadingRo
   return {
     name: quantityName(words, target.id) ?? target.id,
     found:
-      reading === undefined ? phrase(words, 'verdict.notRead') : quantityWords(words, reading, target.unit),
+      reading === undefined ? phrase(words, 'readings.absent') : quantityWords(words, reading, target.unit),
     target: targetWords(c, target, reading),
     verdict: verdictWords(c, reading, target.verdict),
     off: target.verdict === 'above' || target.verdict === 'below',
