@@ -12,11 +12,13 @@ import {
 import { firstYearEnergyUsd } from './expected-years';
 import { equivalentPerYear } from './measures';
 import { measuresAgainst, measuresOfBase } from './measures-against';
-import { moneyText } from './money';
+import { moneyText, usdOf } from './money';
 import { balanceAtEnd, type PricedChoice } from './priced-choice';
 import { quotedTotal } from './quoted-total';
 import { driversOf, type Moved, rangeOf } from './range';
 import { breakEvenPrice, lowestByStay, lowestIndex, recommend } from './recommend';
+import { replaceLater } from './replace-later';
+import { rulesOfThumb } from './rules-of-thumb';
 
 /** Outcomes of all choices: with everything likely, and with each input at its ends. */
 type Grid = {
@@ -59,9 +61,17 @@ export function compareChoices(input: ComparisonInput): Comparison {
     lowestTotalId: model.choices[best]?.choice.id ?? '',
     aboutTheSameIds,
     lowestByStay: byStay,
+    ...later(model, totals),
     recommendation,
     notes: model.notes,
   };
+}
+
+function later(model: ComparisonModel, totals: readonly number[]): Pick<Comparison, 'replaceLater'> {
+  const quoted = model.choices
+    .flatMap((c, i) => (c.choice.kind === 'replace' && c.price.gt(0) ? [{ c, total: totals[i] ?? 0 }] : []))
+    .sort((a, b) => a.total - b.total)[0];
+  return quoted === undefined ? {} : { replaceLater: replaceLater(model, quoted.c) };
 }
 
 function gridOf(model: ComparisonModel): Grid {
@@ -122,6 +132,9 @@ function comparedChoice(
     netSavingUsd: i === 0 ? exactEstimate(0) : rangeOf(saving(grid.likely), movedOf(grid, saving)),
     overLowestUsd,
     priced: priced.priced,
+    ...(choice.kind === 'repair' && priced.priced
+      ? { rulesOfThumb: rulesOfThumb(likely.ageYears, usdOf(priced.price), likely.replacementUsd) }
+      : {}),
     ...(breakEven === undefined || breakEven <= 0 ? {} : { breakEvenPriceUsd: breakEven }),
     drivers: driversOf(i === 0 ? total(grid.likely) : saving(grid.likely), moved),
     ...(i === 0 ? measuresOfBase : measuresAgainst(model, base, { priced, outcome })),

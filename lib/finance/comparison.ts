@@ -59,6 +59,24 @@ export type Driver = {
   readonly highUsd: number;
 };
 
+/** Leaving it now and buying a new unit k years later, for every k of the stay. */
+export type ReplaceLater = {
+  readonly choiceId: string;
+  /** `afterYears` 0 = now; the last = only when it fails. */
+  readonly byYear: readonly { readonly afterYears: number; readonly totalTodayUsd: number }[];
+  readonly bestAfterYears: number;
+  /** Every k whose total hardly differs from the lowest, the best included. */
+  readonly aboutTheSameYears: readonly number[];
+};
+
+/** What rules of thumb say about a repair; never used to decide. */
+export type RulesOfThumb = {
+  readonly ageTimesPriceUsd: number;
+  readonly ageTimesPriceSays: 'repair' | 'replace';
+  readonly priceShareFrac: number;
+  readonly priceShareSays: 'repair' | 'replace';
+};
+
 export type ComparedChoice = {
   readonly id: string;
   readonly kind: 'leave' | 'repair' | 'replace';
@@ -85,6 +103,8 @@ export type ComparedChoice = {
   readonly priced: boolean;
   /** Repairs: cash price, after rebates, up to which it would cost least; absent when it would not even for nothing. */
   readonly breakEvenPriceUsd?: number;
+  /** Repairs: what the usual rules would say. */
+  readonly rulesOfThumb?: RulesOfThumb;
   /** What moves the net saving (of leaving it: the total) most, widest first. */
   readonly drivers: readonly Driver[];
   readonly simplePayback: Years;
@@ -115,6 +135,8 @@ export type Comparison = {
     readonly choiceId: string;
     readonly choiceIdWithoutValueLeft: string;
   }[];
+  /** For the replacement with the lowest total; absent when no replacement has a price. */
+  readonly replaceLater?: ReplaceLater;
   readonly recommendation: {
     readonly choiceId?: string;
     readonly reason: Saying;

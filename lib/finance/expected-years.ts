@@ -13,6 +13,8 @@ export type ExpectedYear = {
   readonly smallRepairsUsd: number;
   /** Expected number of failures in the year. */
   readonly failsFrac: number;
+  /** Chance that the first unit is replaced as planned at the end of the year, not having failed. */
+  readonly plannedFrac: number;
   /** Chance that the unit of the first day has failed by the end of the year. */
   readonly failedByFrac: number;
   /** At the end of the year: expected part of its life left in the unit bought with the choice ... */
@@ -40,6 +42,7 @@ type World = {
  * @param years   whole number of years
  * @param suspected  cause the technician suspects, if any
  * @param fallbackScenarioId  energy scenario of the unit that replaces a failed one
+ * @param plannedYear  the first unit is replaced by the fallback unit at the end of this year at the latest
  * @returns expected years, index 0 = year 1
  * @throws invariant if the energy stage gave no scenario for the choice
  * Check: tests/finance/expected-years.test.ts
@@ -50,6 +53,7 @@ export function expectedYears(
   years: number,
   suspected: CauseId | undefined,
   fallbackScenarioId: string,
+  plannedYear?: number,
 ): ExpectedYear[] {
   const { values } = draw;
   const curve = lifeCurve(values.medianLifeYears, values.survivalShape);
@@ -60,7 +64,7 @@ export function expectedYears(
     const w = world.weightFrac;
     if (w === 0) continue;
     const firstFails = yearlyFailureFracs(curve, world.ageYears, years, world.hazardRatio);
-    const history = placeHistory(firstFails, laterFails);
+    const history = placeHistory(firstFails, laterFails, plannedYear);
     for (const [k, sum] of sums.entries()) {
       const year = history.years[k];
       invariant(year !== undefined, `no year ${k + 1}`);
@@ -68,6 +72,7 @@ export function expectedYears(
       sum.energyUsd += w * (year.firstFrac * world.energyUsd + (1 - year.firstFrac) * laterEnergyUsd);
       sum.smallRepairsUsd += w * smallRepairs(year, world.ageYears + k, draw);
       sum.failsFrac += w * year.failsFrac;
+      sum.plannedFrac += w * year.plannedFrac;
       sum.failedByFrac += w * (1 - atEnd.firstFrac);
       if (world.bought)
         sum.boughtLeftFrac += w * atEnd.firstFrac * lifeLeftFrac(k + 1, values.medianLifeYears);
@@ -83,6 +88,7 @@ const NOTHING = {
   energyUsd: 0,
   smallRepairsUsd: 0,
   failsFrac: 0,
+  plannedFrac: 0,
   failedByFrac: 0,
   boughtLeftFrac: 0,
   laterLeftFrac: 0,

@@ -23,14 +23,16 @@ export function quotedTotal(
   const yearlyDiscount = exact(values.discountFracPerYear).plus(1);
   const prices = exact(values.inflationFracPerYear).plus(1);
   const energyPrices = exact(values.electricityEscalationFracPerYear).plus(1);
-  const replacement = exact(draw.replacementUsd).times(exact(values.outOfHoursPremiumFrac).plus(1));
+  const premium = exact(values.outOfHoursPremiumFrac).plus(1);
   const half = basis.timing === 'midYear' ? exact('0.5') : exact(0);
   let total = flowsToday(flows, yearlyDiscount);
   expected.forEach((year, k) => {
     const time = exact(k + 1).minus(half);
     const atPrices = exact(values.upkeepUsdPerYear)
       .plus(exact(year.smallRepairsUsd))
-      .plus(replacement.times(exact(year.failsFrac)))
+      .plus(
+        exact(draw.replacementUsd).times(premium.times(exact(year.failsFrac)).plus(exact(year.plannedFrac))),
+      )
       .times(prices.pow(time));
     const energy = exact(year.energyUsd).times(energyPrices.pow(time));
     total = total.plus(atPrices.plus(energy).div(yearlyDiscount.pow(time)));

@@ -97,7 +97,9 @@ function yearlyCosts(
     upkeepUsd: values.upkeepUsdPerYear * prices,
     expectedRepairUsd: (own?.smallRepairsUsd ?? 0) * prices,
     expectedReplacementUsd:
-      (own?.failsFrac ?? 0) * draw.replacementUsd * (1 + values.outOfHoursPremiumFrac) * prices,
+      ((own?.failsFrac ?? 0) * (1 + values.outOfHoursPremiumFrac) + (own?.plannedFrac ?? 0)) *
+      draw.replacementUsd *
+      prices,
   };
 }
 
