@@ -31,7 +31,7 @@ let curve: EfficiencyCurve | undefined;
  * Overall isentropic efficiency of a scroll compressor against pressure ratio.
  *
  * @param pressureRatio discharge over suction, absolute
- * @returns mean of the published map's points near that ratio; held beyond the map (1.5 to 7.5)
+ * @returns mean of the published map's points near that ratio; held beyond the map (1.5 to 7.6)
  * Source: data/compressor-map.json
  * Check: tests/synthesis/compressor.test.ts
  */
@@ -40,7 +40,10 @@ export function mapEfficiency(pressureRatio: number): number {
   return interpolateLinear(curve.ratios, curve.values, pressureRatio).value;
 }
 
-/** The map is a function of two temperatures; against pressure ratio its points fall within 0.02 of one curve. */
+/** Neighbouring points of the map averaged into one point of the curve. */
+const GROUP = 4;
+
+/** The map is a function of two temperatures; against pressure ratio its points fall within 0.04 of one curve. */
 function collapseMap(): EfficiencyCurve {
   const fluid = fluidOf('R-410A');
   const points = map.evaporatingF.flatMap((evaporatingF, i) =>
@@ -50,14 +53,15 @@ function collapseMap(): EfficiencyCurve {
     })),
   );
   points.sort((a, b) => a.ratio - b.ratio);
-  const group = 4;
-  const ratios: number[] = [];
-  const values: number[] = [];
-  for (let at = 0; at < points.length; at += group) {
-    const near = points.slice(at, at + group);
-    ratios.push(near.reduce((sum, p) => sum + p.ratio, 0) / near.length);
-    values.push(near.reduce((sum, p) => sum + p.value, 0) / near.length);
-  }
+  const edges = [points.slice(0, 1), points.slice(-1)];
+  const inner = points.slice(1, -1);
+  const groups = Array.from({ length: Math.ceil(inner.length / GROUP) }, (_, i) =>
+    inner.slice(i * GROUP, (i + 1) * GROUP),
+  );
+  const ordered = [edges[0] ?? [], ...groups, edges[1] ?? []];
+  const mean = (of: readonly number[]): number => of.reduce((sum, v) => sum + v, 0) / of.length;
+  const ratios = ordered.map((near) => mean(near.map((p) => p.ratio)));
+  const values = ordered.map((near) => mean(near.map((p) => p.value)));
   return { ratios, values };
 }
 

@@ -103,6 +103,8 @@ function build(name: RefrigerantName): Fluid {
   const vapour = (psia: number, vapourF: number): Vapour => vapourState(eos, psia, vapourF);
   const vapourWhere = (psia: number, miss: (v: Vapour) => number): Vapour => {
     const start = dewF(psia);
+    const quick = bySecant((f) => vapour(psia, f), miss, start);
+    if (quick !== undefined) return quick;
     const root = findRoot((f) => miss(vapour(psia, f)), start - 3, start + 400, 1e-5);
     invariant(root.kind === 'root', `${name}: no vapour state at ${psia} psia`);
     return vapour(psia, root.x);
@@ -122,6 +124,22 @@ function build(name: RefrigerantName): Fluid {
     liquidF: (h) => inverse(curves.liquidBtuLb, h),
     liquidLbFt3: (f) => at(curves.liquidLbFt3, f),
   };
+}
+
+/** Enthalpy and entropy are nearly straight over temperature, so a few secant steps do; undefined if they stray. */
+function bySecant(at: (f: number) => Vapour, miss: (v: Vapour) => number, dewF: number): Vapour | undefined {
+  let left = { f: dewF + 20, miss: miss(at(dewF + 20)) };
+  let f = dewF + 50;
+  for (let i = 0; i < 12; i += 1) {
+    const state = at(f);
+    const here = miss(state);
+    if (Math.abs(here) < 1e-9 || Math.abs(f - left.f) < 1e-6) return state;
+    const next = f - (here * (f - left.f)) / (here - left.miss);
+    if (!(next > dewF - 3 && next < dewF + 400)) return undefined;
+    left = { f, miss: here };
+    f = next;
+  }
+  return undefined;
 }
 
 function vapourState(eos: Eos, psia: number, vapourF: number): Vapour {

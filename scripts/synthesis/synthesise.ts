@@ -52,12 +52,9 @@ export function synthesise(
   faults: readonly ImposedFault[],
   options: SynthesisOptions = {},
 ): Synthesis {
-  const unit =
-    'compressor' in unitSpec && typeof unitSpec.compressor === 'object'
-      ? (unitSpec as SimulatedUnit)
-      : calibrateUnit(unitSpec as UnitSpec);
+  const unit = sized(unitSpec);
   const state = stateOf(unit, conditions, faults);
-  const healthy = faults.length === 0 ? state : stateOf(unit, conditions, []);
+  const healthy = faults.length === 0 ? state : healthyStateOf(unit, conditions);
   const readings = trueReadings(unit, conditions, faults, state);
   const capacityBtuh = capacityOf(conditions, state);
   const healthyCapacityBtuh = capacityOf(conditions, healthy);
@@ -78,6 +75,36 @@ export function synthesise(
       faults,
     },
   };
+}
+
+const healthyStates = new WeakMap<SimulatedUnit, Map<string, CycleState>>();
+
+/** The healthy state is asked for again with every fault, so it is kept. */
+function healthyStateOf(unit: SimulatedUnit, conditions: Conditions): CycleState {
+  const ofUnit = healthyStates.get(unit) ?? new Map<string, CycleState>();
+  healthyStates.set(unit, ofUnit);
+  const key = JSON.stringify(conditions);
+  const known = ofUnit.get(key);
+  if (known !== undefined) return known;
+  const state = stateOf(unit, conditions, []);
+  ofUnit.set(key, state);
+  return state;
+}
+
+const sizedUnits = new Map<string, SimulatedUnit>();
+
+function sized(unitSpec: UnitSpec | SimulatedUnit): SimulatedUnit {
+  if (isSized(unitSpec)) return unitSpec;
+  const key = JSON.stringify(unitSpec);
+  const known = sizedUnits.get(key);
+  if (known !== undefined) return known;
+  const unit = calibrateUnit(unitSpec);
+  sizedUnits.set(key, unit);
+  return unit;
+}
+
+function isSized(unit: UnitSpec | SimulatedUnit): unit is SimulatedUnit {
+  return typeof unit.compressor === 'object';
 }
 
 function stateOf(unit: SimulatedUnit, conditions: Conditions, faults: readonly ImposedFault[]): CycleState {
