@@ -49,3 +49,29 @@ export function hoursByMonthAndBin(climate: Climate): Float64Array {
   }
   return result;
 }
+
+/**
+ * Mean temperature of each month: the source's own, or from the bins' middles.
+ *
+ * @returns January first; a month without hours has the year's mean [F]
+ * Check: tests/energy/climate.test.ts
+ */
+export function monthMeansF(climate: Climate): readonly number[] {
+  if (climate.monthMeanF !== undefined) return climate.monthMeanF;
+  const bins = climate.binF.length;
+  const hours = hoursByMonthAndBin(climate);
+  const meanOver = (from: number, to: number): number => {
+    let sum = 0;
+    let total = 0;
+    for (let i = from; i < to; i += 1) {
+      sum += (hours[i] ?? 0) * (climate.binF[i % bins] ?? 0);
+      total += hours[i] ?? 0;
+    }
+    return total > 0 ? sum / total : Number.NaN;
+  };
+  const year = meanOver(0, hours.length);
+  return Array.from({ length: MONTHS }, (_, m) => {
+    const mean = meanOver(m * bins, (m + 1) * bins);
+    return Number.isNaN(mean) ? year : mean;
+  });
+}

@@ -1,6 +1,7 @@
 import type { Estimate } from '../math/estimate';
 import type { Basis } from '../visit/basis';
 import type { Saying } from '../visit/wording';
+import type { BillUse } from './bills/bill-use';
 
 /** Energy and cost of one year of one unit in this house. */
 export type EnergyYear = {
@@ -79,5 +80,7 @@ export type EnergyResult = {
   readonly priceUsdPerKwh: number;
   readonly priceBasis: Basis;
   readonly assumptions: readonly EnergyAssumption[];
+  /** When bills were given: their split and how far it can be relied on. */
+  readonly bills?: BillUse;
   readonly notes: readonly Saying[];
 };

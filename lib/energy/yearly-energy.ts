@@ -6,7 +6,10 @@ import type { ReplaceChoice } from '../visit/choice';
 import type { Unit } from '../visit/unit';
 import type { Visit } from '../visit/visit';
 import type { Saying } from '../visit/wording';
-import { type Climate, hoursByMonthAndBin } from './climate-model';
+import type { Bill } from './bills/bill-model';
+import { type BillUse, billUse } from './bills/bill-use';
+import { type BilledLoad, loadFromBills } from './bills/load-from-bills';
+import { type Climate, hoursByMonthAndBin, monthMeansF } from './climate-model';
 import { emissionFactor } from './emission-factor';
 import { energyAssumptions } from './energy-assumptions';
 import { energyPrice } from './energy-price';
@@ -25,6 +28,10 @@ export type YearlyEnergyInput = {
   readonly healthy: HealthyUnit;
   readonly loss: Findings['loss'];
   readonly climate: Climate;
+  /** Electricity bills of the house, if any: the load is scaled to them. */
+  readonly bills?: readonly Bill[];
+  /** Mean temperature of each month of the billed year, January first, if known [F]. */
+  readonly billedMonthMeanF?: readonly number[];
 };
 
 /**
@@ -41,19 +48,25 @@ export type YearlyEnergyInput = {
  */
 export function yearlyEnergy(input: YearlyEnergyInput): EnergyResult {
   const { visit, healthy, climate } = input;
-  const load = houseLoad(visit, healthy, climate);
   const price = energyPrice(visit);
   const emission = emissionFactor(visit.site.stateCode);
-  const heats = unitHeatsHouse(visit, healthy);
-  const context: YearContext = {
-    load,
-    heats,
+  const bills = billsOf(input);
+  const usable = bills !== undefined && bills.verdict !== 'unusable';
+  const duty = {
+    heats: unitHeatsHouse(visit, healthy),
     monthBinHours: hoursByMonthAndBin(climate),
-    pricing: pricingOf(price.tariff, climate),
+    pricing: pricingOf(price.tariff, climate, usable ? bills.baseKwhPerYear / 12 : undefined),
     co2LbPerKwh: emission.lbPerKwh,
   };
-  const notes: Saying[] = [...climate.notes, ...healthy.notes.map(ofUnit), ...lossNotes(input, heats)];
-  const scenarios = scenariosOf(input, context, notes);
+  const { load, notes: loadNotes } = loadOf(input, duty, bills);
+  const notes: Saying[] = [
+    ...climate.notes,
+    ...healthy.notes.map(ofUnit),
+    ...lossNotes(input, duty.heats),
+    ...(bills?.notes ?? []),
+    ...loadNotes,
+  ];
+  const scenarios = scenariosOf(input, { ...duty, load }, notes);
   const priceUsdPerKwh = meanPrice(price.tariff, scenarios);
   return {
     scenarios,
@@ -62,8 +75,29 @@ export function yearlyEnergy(input: YearlyEnergyInput): EnergyResult {
     priceUsdPerKwh,
     priceBasis: price.basis,
     assumptions: energyAssumptions({ visit, healthy, climate, load, price, priceUsdPerKwh, emission }),
+    ...(bills === undefined ? {} : { bills }),
     notes,
   };
+}
+
+function billsOf(input: YearlyEnergyInput): BillUse | undefined {
+  if (input.bills === undefined || input.bills.length === 0) return undefined;
+  return billUse({
+    bills: input.bills,
+    typicalMonthMeanF: monthMeansF(input.climate),
+    ...(input.billedMonthMeanF === undefined ? {} : { billedMonthMeanF: input.billedMonthMeanF }),
+  });
+}
+
+function loadOf(
+  input: YearlyEnergyInput,
+  duty: Omit<YearContext, 'load'>,
+  bills: BillUse | undefined,
+): BilledLoad {
+  const load = houseLoad(input.visit, input.healthy, input.climate);
+  if (bills === undefined) return { load, notes: [] };
+  const bins = unitBins(input.healthy, input.climate.binF, load);
+  return loadFromBills(bills, load, bins, lossEnds(input.loss).likely, duty);
 }
 
 function scenariosOf(input: YearlyEnergyInput, context: YearContext, notes: Saying[]): EnergyScenario[] {

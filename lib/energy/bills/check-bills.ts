@@ -1,0 +1,118 @@
+import type { Saying } from '../../visit/wording';
+import rules from '../data/bill-rules.json';
+import { type Bill, billDays, dayNumber } from './bill-model';
+
+export type CheckedBills = {
+  /** In order of time, without overlap; estimated reads joined with the next real one. */
+  readonly usable: readonly Bill[];
+  readonly notes: readonly Saying[];
+};
+
+/**
+ * Sorts bills out: what is wrong is named, what can be used is used.
+ *
+ * @param bills  in any order
+ * @returns usable periods and a note for each doubt: no dates, overlaps, gaps, odd lengths, kWh and cost
+ *   exchanged, estimated reads, fewer than twelve months
+ * Source: data/bill-rules.json
+ * Check: tests/energy/bills/check-bills.test.ts
+ */
+export function checkBills(bills: readonly Bill[]): CheckedBills {
+  const notes: Saying[] = [];
+  const dated = bills.filter((bill) => {
+    const good = dayNumber(bill.fromDate) !== undefined && billDays(bill) > 0;
+    if (!good) notes.push({ code: 'billsDatesWrong', values: { from: bill.fromDate, to: bill.toDate } });
+    const counted = bill.kwh >= 0;
+    if (!counted) notes.push({ code: 'billsNegativeKwh', values: { from: bill.fromDate, kwh: bill.kwh } });
+    return good && counted;
+  });
+  const rising = [...dated].sort((a, b) => a.fromDate.localeCompare(b.fromDate));
+  const apart = withoutOverlap(rising, notes).map((bill) => unswapped(bill, notes));
+  const joined = joinEstimated(apart, notes);
+  const usable = joined.filter((bill) => lengthIsUsable(bill, notes));
+  noteGaps(usable, notes);
+  const days = usable.reduce((sum, bill) => sum + billDays(bill), 0);
+  if (usable.length < rules.periods.whole || days < 350) {
+    notes.push({ code: 'billsFewerThanYear', values: { periods: usable.length, days } });
+  }
+  return { usable, notes };
+}
+
+function withoutOverlap(rising: readonly Bill[], notes: Saying[]): Bill[] {
+  const kept: Bill[] = [];
+  for (const bill of rising) {
+    const last = kept[kept.length - 1];
+    if (last !== undefined && bill.fromDate < last.toDate) {
+      notes.push({ code: 'billsOverlap', values: { from: bill.fromDate, to: bill.toDate } });
+    } else kept.push(bill);
+  }
+  return kept;
+}
+
+/** A mean price outside all tariffs, plausible the other way round: the columns were exchanged. */
+function unswapped(bill: Bill, notes: Saying[]): Bill {
+  if (bill.costUsd === undefined || bill.costUsd <= 0 || bill.kwh <= 0) return bill;
+  const { leastUsdPerKwh, mostUsdPerKwh } = rules.price;
+  const price = bill.costUsd / bill.kwh;
+  if (price >= leastUsdPerKwh && price <= mostUsdPerKwh) return bill;
+  const back = bill.kwh / bill.costUsd;
+  if (back >= leastUsdPerKwh && back <= mostUsdPerKwh) {
+    notes.push({ code: 'billsSwapped', values: { from: bill.fromDate } });
+    return { ...bill, kwh: bill.costUsd, costUsd: bill.kwh };
+  }
+  notes.push({
+    code: 'billsPriceOdd',
+    values: { from: bill.fromDate, price: Math.round(price * 1000) / 1000 },
+  });
+  return bill;
+}
+
+/** What an estimate gets wrong the next reading puts right, so the two are one period. */
+function joinEstimated(bills: readonly Bill[], notes: Saying[]): Bill[] {
+  const joined: Bill[] = [];
+  let open: Bill | undefined;
+  for (const bill of bills) {
+    const follows = open !== undefined && open.toDate === bill.fromDate;
+    if (open !== undefined && !follows) joined.push(open);
+    const whole = open !== undefined && follows ? merged(open, bill) : bill;
+    if (bill.estimated === true) {
+      notes.push({ code: 'billsEstimated', values: { from: bill.fromDate } });
+      open = whole;
+    } else {
+      open = undefined;
+      joined.push(whole);
+    }
+  }
+  return open === undefined ? joined : [...joined, open];
+}
+
+function merged(a: Bill, b: Bill): Bill {
+  return {
+    fromDate: a.fromDate,
+    toDate: b.toDate,
+    kwh: a.kwh + b.kwh,
+    ...(a.costUsd === undefined || b.costUsd === undefined ? {} : { costUsd: a.costUsd + b.costUsd }),
+  };
+}
+
+function lengthIsUsable(bill: Bill, notes: Saying[]): boolean {
+  const days = billDays(bill);
+  if (days < rules.periods.shortestDays) {
+    notes.push({ code: 'billsTooShort', values: { from: bill.fromDate, days } });
+    return false;
+  }
+  if (days > 2 * rules.periods.longestDays) {
+    notes.push({ code: 'billsTooLong', values: { from: bill.fromDate, days } });
+    return false;
+  }
+  return true;
+}
+
+function noteGaps(bills: readonly Bill[], notes: Saying[]): void {
+  bills.forEach((bill, i) => {
+    const before = bills[i - 1];
+    if (before !== undefined && bill.fromDate > before.toDate) {
+      notes.push({ code: 'billsGap', values: { from: before.toDate, to: bill.fromDate } });
+    }
+  });
+}
