@@ -31,6 +31,16 @@ describe('air side', () => {
     expect(weak.cfm).toBeCloseTo(840, 9);
   });
 
+  it('identity: a weak blower against shut registers makes the pressure of its slower wheel', () => {
+    const both = at([
+      { fault: 'closedRegisters', level: 0.25 },
+      { fault: 'weakBlower', level: 0.2 },
+    ]);
+    const throttled = external(at([{ fault: 'closedRegisters', level: 0.25 }]));
+    expect(external(both) / throttled).toBeCloseTo(0.8 ** 2, 9);
+    expect(both.cfm).toBeCloseTo(1200 * 0.75 * 0.8, 9);
+  });
+
   it('property: the drop rises where the blockage is', () => {
     const clean = at([]);
     const filter = at([{ fault: 'dirtyFilter', level: 0.25 }]);
