@@ -31,6 +31,12 @@ describe('derive', () => {
 
   it('identity: no value at the readings, no derived value, and no NaN', () => {
     expect(derive({ ...shared, inputs: { a: input('a', 1, 1) }, compute: () => Number.NaN })).toBeUndefined();
+    const indifferent = derive({
+      ...shared,
+      inputs: { a: input('a', 1, 1), b: undefined },
+      compute: (v) => v.a,
+    });
+    expect(indifferent).toBeUndefined();
   });
 
   it('identity: at the edge of the range one side is enough, with none the value is absent', () => {

@@ -56,6 +56,15 @@ describe('heat balance of a run', () => {
     expect(at(3.5)).toBeUndefined();
   });
 
+  it('identity: one gauge read for both ports is one input, not two', () => {
+    const names = refrigerantCapacity(contextOfRun(healthy))?.inputs.map((input) => input.name) ?? [];
+    expect(names.filter((name) => name === 'dischargePsig')).toHaveLength(1);
+    const both = refrigerantCapacity(contextOfRun({ ...healthy, liquidPsig: 363 }))?.inputs.map(
+      (input) => input.name,
+    );
+    expect(both).toEqual(expect.arrayContaining(['dischargePsig', 'liquidPsig']));
+  });
+
   it('identity: every reading of the balance is needed', () => {
     const needed = [
       'suctionPsig',

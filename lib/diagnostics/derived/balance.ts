@@ -100,7 +100,7 @@ export function refrigerantCapacity(context: RunContext): DerivedValue | undefin
     source: SOURCE,
     inputs: {
       ...compressionInputs(context, high),
-      liquidPsig: sameGauge ? { ...liquid.gauge, sd: 0 } : liquid.gauge,
+      ...liquidGauge(sameGauge ? undefined : liquid.gauge),
       liquidDrop: liquid.drop,
       liquid: line ?? assumption(context, 'liquidSubcoolingFd'),
       shellLoss: assumption(context, 'shellLossFrac'),
@@ -175,6 +175,11 @@ function compressionInputs(
 /** Keys absent from the path are absent at run time too; the path reads only its own. */
 function powerInputs(path: PowerPath): Readonly<Record<keyof PowerPath['inputs'], Sourced | undefined>> {
   return path.inputs as Readonly<Record<keyof PowerPath['inputs'], Sourced | undefined>>;
+}
+
+/** Left out when the discharge gauge stands in for it: the computation then reads that one. */
+function liquidGauge(gauge: Sourced | undefined): Readonly<Record<'liquidPsig', Sourced | undefined>> {
+  return (gauge === undefined ? {} : { liquidPsig: gauge }) as Record<'liquidPsig', Sourced | undefined>;
 }
 
 function numberOrNaN(value: number | object): number {
