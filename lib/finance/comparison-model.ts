@@ -5,13 +5,14 @@ import type { Choice } from '../visit/choice';
 import type { Visit } from '../visit/visit';
 import { type Saying, say } from '../visit/wording';
 import type { YearRow } from './comparison';
+import { presentValueFactor } from './discount-factors';
 import { type ExpectedYear, expectedYears } from './expected-years';
 import { usdOf } from './money';
 import { type MoneyBasis, moneyBasis } from './money-basis';
 import { type Deviation, deviations, type FallbackUnit, likelyDraw, type MoneyDraw } from './money-draw';
 import { type CapitalFlow, capitalFlows, type PricedChoice, priceChoice } from './priced-choice';
 import en from './wording/en.json';
-import { yearRows } from './year-rows';
+import { valueLeftUsd, yearRows } from './year-rows';
 
 export type ComparisonInput = {
   readonly visit: Visit;
@@ -74,31 +75,41 @@ export function outcomeOf(model: ComparisonModel, priced: PricedChoice, draw: Mo
   return { expected, flows, rows, totalTodayUsd: rows.at(-1)?.cumulativePresentValueUsd ?? 0 };
 }
 
+/** Likely totals in the model's order: with the value left at the end counted on a straight line, and with none. */
+export type StayTotals = { readonly linear: number[]; readonly none: number[] };
+
 /**
  * Likely totals in today's money for every stay from one year up.
  *
- * @param longest   longest stay in whole years
- * @param residual  convention for the value left at the end
- * @returns one row per stay (index 0 = one year), totals in the model's order
- * Check: tests/finance/comparison-model.test.ts
+ * @param longest  longest stay in whole years
+ * @returns one entry per stay, index 0 = one year; the same totals as `outcomeOf` gives for a visit with that stay
+ * Check: tests/finance/recommend.test.ts
  */
-export function totalsByStay(
-  model: ComparisonModel,
-  longest: number,
-  residual: MoneyBasis['residual'] = model.basis.residual,
-): number[][] {
+export function totalsByStay(model: ComparisonModel, longest: number): StayTotals[] {
   const { likely: draw, suspected, fallback, basis } = model;
-  const expected = model.choices.map((c) =>
-    expectedYears(c.choice, draw, longest, suspected, fallback.scenarioId),
-  );
-  return Array.from({ length: longest }, (_, k) =>
-    model.choices.map((priced, i) => {
-      const years = (expected[i] ?? []).slice(0, k + 1);
-      const flows = capitalFlows(priced, k + 1);
-      const rows = yearRows(years, flows, usdOf(priced.netPrice), draw, { timing: basis.timing, residual });
-      return rows.at(-1)?.cumulativePresentValueUsd ?? 0;
-    }),
-  );
+  const d = draw.values.discountFracPerYear;
+  const choices = model.choices.map((priced) => {
+    const expected = expectedYears(priced.choice, draw, longest, suspected, fallback.scenarioId);
+    const running = yearRows(expected, [], 0, draw, { timing: basis.timing, residual: 'none' });
+    return { priced, expected, running, netPriceUsd: usdOf(priced.netPrice) };
+  });
+  return Array.from({ length: longest }, (_, k) => {
+    const none = choices.map(
+      (c) =>
+        (c.running[k + 1]?.cumulativePresentValueUsd ?? 0) +
+        capitalTodayUsd(capitalFlows(c.priced, k + 1), d),
+    );
+    const linear = choices.map((c, i) => {
+      const left = valueLeftUsd(c.expected.slice(0, k + 1), c.netPriceUsd, draw);
+      return (none[i] ?? 0) - left * presentValueFactor(d, k + 1);
+    });
+    return { linear, none };
+  });
+}
+
+/** Flows in today's money, each from its own month. */
+export function capitalTodayUsd(flows: readonly CapitalFlow[], discountFracPerYear: number): number {
+  return flows.reduce((sum, f) => sum + f.usd * presentValueFactor(discountFracPerYear, f.months / 12), 0);
 }
 
 function withLeave(visit: Visit, notes: Saying[]): Choice[] {

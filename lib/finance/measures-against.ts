@@ -1,5 +1,5 @@
 import type { ComparedChoice, YearRow } from './comparison';
-import type { ComparisonModel, Outcome } from './comparison-model';
+import { type ComparisonModel, capitalTodayUsd, type Outcome } from './comparison-model';
 import { presentValueFactor } from './discount-factors';
 import { adjustedReturn, discountedPayback, savingsToInvestment, simplePayback } from './measures';
 import { usdOf } from './money';
@@ -57,7 +57,7 @@ function parts(model: ComparisonModel, outcome: Outcome) {
   const years = outcome.rows.slice(1);
   const today = (row: YearRow) => presentValueFactor(d, timeOfYear(row.year, model.basis.timing));
   return {
-    ownToday: sum(outcome.flows.map((f) => f.usd * presentValueFactor(d, f.months / 12))),
+    ownToday: capitalTodayUsd(outcome.flows, d),
     runningToday: years.map((row) => running(row) * today(row)),
     replacedToday: years.map((row) => row.expectedReplacementUsd * today(row)),
     leftToday: sum(years.map((row) => -row.residualUsd * presentValueFactor(d, row.year))),

@@ -21,35 +21,37 @@ export function quotedTotal(
 ): Money {
   const { values } = draw;
   const yearlyDiscount = exact(values.discountFracPerYear).plus(1);
-  const prices = exact(values.inflationFracPerYear).plus(1);
-  const energyPrices = exact(values.electricityEscalationFracPerYear).plus(1);
+  const prices = exact(values.inflationFracPerYear).plus(1).div(yearlyDiscount);
+  const energyPrices = exact(values.electricityEscalationFracPerYear).plus(1).div(yearlyDiscount);
   const premium = exact(values.outOfHoursPremiumFrac).plus(1);
-  const half = basis.timing === 'midYear' ? exact('0.5') : exact(0);
+  const start = (ratio: Exact) => (basis.timing === 'midYear' ? ratio.sqrt() : ratio);
+  let [atPrices, atEnergyPrices] = [start(prices), start(energyPrices)];
   let total = flowsToday(flows, yearlyDiscount);
-  expected.forEach((year, k) => {
-    const time = exact(k + 1).minus(half);
-    const atPrices = exact(values.upkeepUsdPerYear)
-      .plus(exact(year.smallRepairsUsd))
-      .plus(
-        exact(draw.replacementUsd).times(premium.times(exact(year.failsFrac)).plus(exact(year.plannedFrac))),
-      )
-      .times(prices.pow(time));
-    const energy = exact(year.energyUsd).times(energyPrices.pow(time));
-    total = total.plus(atPrices.plus(energy).div(yearlyDiscount.pow(time)));
-  });
+  for (const year of expected) {
+    const replaced = exact(draw.replacementUsd).times(
+      premium.times(exact(year.failsFrac)).plus(exact(year.plannedFrac)),
+    );
+    const other = exact(values.upkeepUsdPerYear).plus(exact(year.smallRepairsUsd)).plus(replaced);
+    total = total.plus(other.times(atPrices)).plus(exact(year.energyUsd).times(atEnergyPrices));
+    atPrices = atPrices.times(prices);
+    atEnergyPrices = atEnergyPrices.times(energyPrices);
+  }
   const last = expected.at(-1);
   if (basis.residual === 'linear' && last !== undefined) {
     const left = netPrice
       .times(exact(last.boughtLeftFrac))
       .plus(exact(draw.replacementUsd).times(exact(last.laterLeftFrac)));
-    total = total.minus(left.times(prices.div(yearlyDiscount).pow(expected.length)));
+    total = total.minus(left.times(prices.pow(expected.length)));
   }
   return money(total);
 }
 
 /** Each flow discounted from its own month. */
 function flowsToday(flows: readonly CapitalFlow[], yearlyDiscount: Exact): Exact {
-  const later = flows.some((flow) => flow.months > 0);
-  const monthly = later ? yearlyDiscount.pow(exact(1).div(12)) : exact(1);
-  return flows.reduce((sum, flow) => sum.plus(flow.amount.div(monthly.pow(flow.months))), exact(0));
+  const last = Math.max(0, ...flows.map((flow) => flow.months));
+  const monthly = last > 0 ? exact(1).div(yearlyDiscount.pow(exact(1).div(12))) : exact(1);
+  const factors = [exact(1)];
+  for (let month = 1; month <= last; month += 1)
+    factors.push((factors[month - 1] ?? exact(1)).times(monthly));
+  return flows.reduce((sum, flow) => sum.plus(flow.amount.times(factors[flow.months] ?? exact(1))), exact(0));
 }

@@ -1,9 +1,8 @@
 import type { Estimate } from '../math/estimate';
 import type { Saying } from '../visit/wording';
 import type { Comparison } from './comparison';
-import { type ComparisonModel, outcomeOf, totalsByStay } from './comparison-model';
+import { type ComparisonModel, capitalTodayUsd, outcomeOf, totalsByStay } from './comparison-model';
 import conventions from './data/conventions.json';
-import { presentValueFactor } from './discount-factors';
 
 type StayLowest = Comparison['lowestByStay'][number];
 
@@ -24,13 +23,11 @@ export function lowestIndex(model: ComparisonModel, totals: readonly number[]): 
  */
 export function lowestByStay(model: ComparisonModel): StayLowest[] {
   const longest = conventions.values.longestStayYears.value;
-  const counted = totalsByStay(model, longest);
-  const none = model.basis.residual === 'none' ? counted : totalsByStay(model, longest, 'none');
-  const idOf = (totals: readonly number[] = []) => model.choices[lowestIndex(model, totals)]?.choice.id ?? '';
-  return counted.map((totals, k) => ({
+  const idOf = (totals: readonly number[]) => model.choices[lowestIndex(model, totals)]?.choice.id ?? '';
+  return totalsByStay(model, longest).map((totals, k) => ({
     stayYears: k + 1,
-    choiceId: idOf(totals),
-    choiceIdWithoutValueLeft: idOf(none[k]),
+    choiceId: idOf(totals[model.basis.residual]),
+    choiceIdWithoutValueLeft: idOf(totals.none),
   }));
 }
 
@@ -53,7 +50,7 @@ export function breakEvenPrice(
   if (priced === undefined || others.length === 0) return undefined;
   const d = model.likely.values.discountFracPerYear;
   const { flows } = outcomeOf(model, priced, model.likely);
-  const capital = flows.reduce((sum, f) => sum + f.usd * presentValueFactor(d, f.months / 12), 0);
+  const capital = capitalTodayUsd(flows, d);
   return Math.min(...others) - ((totals[index] ?? 0) - capital);
 }
 

@@ -42,7 +42,8 @@ export function yearRows(
   for (let year = 0; year <= years; year += 1) {
     const own = capital[year] ?? NOTHING;
     const yearly = year === 0 ? NO_YEAR : yearlyCosts(expected, year, draw, basis.timing);
-    const left = year === years && basis.residual === 'linear' ? valueLeft(expected, netPriceUsd, draw) : 0;
+    const left =
+      year === years && basis.residual === 'linear' ? valueLeftUsd(expected, netPriceUsd, draw) : 0;
     const running =
       yearly.energyUsd + yearly.upkeepUsd + yearly.expectedRepairUsd + yearly.expectedReplacementUsd;
     const presentValueUsd =
@@ -103,7 +104,12 @@ function yearlyCosts(
   };
 }
 
-function valueLeft(expected: readonly ExpectedYear[], netPriceUsd: number, draw: MoneyDraw): number {
+/** Expected value left at the end of the last year, in dollars of then. */
+export function valueLeftUsd(
+  expected: readonly ExpectedYear[],
+  netPriceUsd: number,
+  draw: MoneyDraw,
+): number {
   const last = expected.at(-1);
   const today = (last?.boughtLeftFrac ?? 0) * netPriceUsd + (last?.laterLeftFrac ?? 0) * draw.replacementUsd;
   return today * (1 + draw.values.inflationFracPerYear) ** expected.length;

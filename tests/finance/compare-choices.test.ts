@@ -227,7 +227,7 @@ describe('properties over any visit', () => {
         expect(comparison.lowestByStay).toHaveLength(25);
         expect(comparison.aboutTheSameIds).not.toContain(comparison.lowestTotalId);
       }),
-      { numRuns: 150 },
+      { numRuns: 100 },
     );
   });
 
