@@ -4,7 +4,7 @@ import { renderSheetPdf } from '../components/pdf/render-sheet-pdf';
 import { demoVisits, sheetOf } from './bench-appraisal';
 import { durationText, timeAsync } from './bench-timing';
 
-const TIMES = 7;
+const TIMES = 3;
 
 /** Rows: what, time, size, time over that of an empty page by the same library. */
 export async function benchPdf(folder: string): Promise<string[][]> {

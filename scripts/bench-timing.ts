@@ -33,11 +33,11 @@ export function timeCalls(call: (i: number) => number): Timing {
 /**
  * Times an asynchronous call, one at a time.
  *
- * @param times calls that count; two more go before them
+ * @param times calls that count; one more goes before them
  */
 export async function timeAsync(call: () => Promise<number>, times: number): Promise<Timing> {
   const each: number[] = [];
-  for (let i = -2; i < times; i++) {
+  for (let i = -1; i < times; i++) {
     const from = performance.now();
     used += await call();
     if (i >= 0) each.push((performance.now() - from) * 1e6);
@@ -56,5 +56,6 @@ function timingOf(ns: readonly number[]): Timing {
 export function durationText(ns: number): string {
   if (ns < 1e3) return `${ns.toPrecision(3)} ns`;
   if (ns < 1e6) return `${(ns / 1e3).toPrecision(3)} us`;
-  return `${(ns / 1e6).toPrecision(3)} ms`;
+  if (ns < 1e9) return `${(ns / 1e6).toPrecision(3)} ms`;
+  return `${(ns / 1e9).toPrecision(3)} s`;
 }

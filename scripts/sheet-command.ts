@@ -1,9 +1,6 @@
 // npm run sheet: one visit file in, the comparison as a table and the sheet as a PDF out.
 import { writeFileSync } from 'node:fs';
 import path from 'node:path';
-import { appraise } from '../lib/appraise/appraise';
-import { comparisonTable, tableText } from '../lib/sheet/comparison-table';
-import { composeSheet } from '../lib/sheet/compose-sheet';
 import { type SheetRequest, sheetRequest, USAGE } from './sheet-arguments';
 import { issuesText, visitFromFile } from './sheet-visit-file';
 
@@ -18,12 +15,14 @@ async function runSheet(request: SheetRequest, folder: string): Promise<number> 
     console.error(issuesText(request.visitFile, reading.issues));
     return TO_CORRECT;
   }
+  // Each part is loaded when it is needed, so that something to correct is told at once.
+  const { appraise } = await import('../lib/appraise/appraise');
   const appraisal = appraise(reading.value);
   if (request.json) process.stdout.write(`${JSON.stringify(appraisal, null, 2)}\n`);
   if (request.json && request.pdfFile === undefined) return DONE;
+  const { composeSheet } = await import('../lib/sheet/compose-sheet');
   const sheet = composeSheet({ ...appraisal, locale: 'en' });
   if (request.pdfFile !== undefined) {
-    // Loaded only now: the table alone is there in a moment.
     const { renderSheetPdf } = await import('../components/pdf/render-sheet-pdf');
     const pdf = await renderSheetPdf(sheet, { paper: request.paper });
     const problem = writeProblem(path.resolve(folder, request.pdfFile), pdf);
@@ -33,6 +32,7 @@ async function runSheet(request: SheetRequest, folder: string): Promise<number> 
     }
   }
   if (request.json) return DONE;
+  const { comparisonTable, tableText } = await import('../lib/sheet/comparison-table');
   process.stdout.write(`${tableText(comparisonTable(sheet, appraisal.comparison))}\n`);
   if (request.pdfFile !== undefined) process.stdout.write(`\nSheet written to ${request.pdfFile}\n`);
   return DONE;

@@ -43,7 +43,7 @@ test('wiring: every demo visit gives a table and a sheet of two pages', async ()
     seen.push(file);
   }
   expect(seen.length).toBeGreaterThanOrEqual(5);
-});
+}, 300_000);
 
 test('wiring: the table has a row for each thing a customer decides on, and a column per choice', async () => {
   const { out } = await runScript('sheet.mjs', [demoFile]);
@@ -55,8 +55,16 @@ test('wiring: the table has a row for each thing a customer decides on, and a co
   expect(rule.split('  ').filter((part) => part !== '')).toHaveLength(choices.length + 1);
   const firstWords = choices.map(({ name }) => name.split(' ')[0] ?? '');
   expect(firstWords.filter((word) => !head.includes(word))).toEqual([]);
-  const rows = ['now', 'month', 'year', 'break', "today's money", 'saving'];
-  expect(rows.filter((word) => !out.toLowerCase().includes(word))).toEqual([]);
+  const rows = [
+    'Pay now',
+    'Pay monthly',
+    'Running cost a year',
+    'Chance that',
+    'Total over',
+    'Against leaving it',
+  ];
+  const starts = out.split('\n').map((line) => line.split('  ')[0] ?? '');
+  expect(rows.filter((row) => !starts.some((start) => start.startsWith(row)))).toEqual([]);
 });
 
 test('wiring: --json prints the very appraisal and nothing else', async () => {
@@ -107,8 +115,8 @@ test('wiring: bad input exits 2 and names field, value, limit and remedy of ever
   ]);
   expect(groups.map((group) => group.split('\n')[2]?.trim())).toEqual([
     'allowed:  between 0 and 300 psig',
-    expect.stringMatching(/^allowed: {2}between .*40.* and 130 F$/),
-    'allowed:  between 40 and 350 F',
+    'allowed:  between -40 and 130 °F',
+    'allowed:  between 40 and 350 °F',
   ]);
   expect(groups.every((group) => /\n {2}to do: {4}[A-Z].*\.$/.test(group))).toBe(true);
   expect(readdirSync(folder)).not.toContain('out.pdf');
