@@ -1,5 +1,6 @@
 import { renderToBuffer } from '@react-pdf/renderer';
 import type { Sheet } from '@/lib/sheet/sheet';
+import { drawableSheet } from './drawable-text';
 import { fitPageOne, fitPageTwo, measuringFits, type PageOneFit, type PageTwoFit, tightestFits } from './fit';
 import { type Look, makeLook } from './look';
 import { type Heights, heightsOf, pagesOf } from './measure';
@@ -7,22 +8,21 @@ import { contentHeight, contentWidth, type Paper, paperSize } from './page-frame
 import { SheetDocument } from './sheet-document';
 import { registerSheetFonts } from './sheet-fonts';
 
-/** Settings of the type from the usual one to the last resort, taken in turn until everything keeps to two pages. */
+/** Settings of the type from the usual one to the last resort; each page takes the first in which it fits. */
 const typesettings = [
   { scale: 1, lineHeight: 1.18 },
   { scale: 1, lineHeight: 1.1 },
   { scale: 1, lineHeight: 1.04 },
-  { scale: 0.92, lineHeight: 1.1 },
-  { scale: 0.84, lineHeight: 1.08 },
-  { scale: 0.76, lineHeight: 1.06 },
+  { scale: 0.92, lineHeight: 1.06 },
+  { scale: 0.84, lineHeight: 1.06 },
+  { scale: 0.76, lineHeight: 1.04 },
+  { scale: 0.68, lineHeight: 1.02 },
 ] as const;
 
 /** Height of the paper on which blocks are measured: high enough for any of them. [pt] */
 const measuringHeight = 14_000;
 /** Kept free, since heights are rounded when they are laid out; more when a page still runs over. [pt] */
-const leastSlack = 2;
-const moreSlack = 14;
-const mostSlack = 44;
+const slacks = [2, 16, 40] as const;
 
 /**
  * The sheet as a PDF of two pages, set as roomily as fits. It is laid out twice: once to measure, once to print.
@@ -39,43 +39,65 @@ export async function renderSheetPdf(
 ): Promise<Uint8Array> {
   registerSheetFonts();
   const { paper } = options;
-  for (let slack = leastSlack; ; slack += moreSlack) {
-    const setting = await typesetting(sheet, paper, contentHeight(paper) - slack);
-    const { bytes, pages } = await printed(sheet, paper, setting);
-    if (pages <= 2 || slack >= mostSlack) return bytes;
+  const drawable = drawableSheet(sheet);
+  const measure = measuring(drawable, paper);
+  let bytes = new Uint8Array();
+  for (const slack of slacks) {
+    const room = contentHeight(paper) - slack;
+    const one = await settingOf(measure, (heights) => fitPageOne(heights, room), tightestFits[0]);
+    const two = await settingOf(measure, (heights) => fitPageTwo(heights, room), tightestFits[1]);
+    const printed = await laidOut(drawable, paperSize[paper], paper, [one, two]);
+    bytes = printed.bytes;
+    if (printed.pages <= 2) break;
   }
+  return bytes;
 }
 
-type Typesetting = { readonly look: Look; readonly fits: readonly [PageOneFit, PageTwoFit] };
+type Setting<Fit> = { readonly look: Look; readonly fit: Fit };
+type Settings = readonly [Setting<PageOneFit>, Setting<PageTwoFit>];
+type Measure = (typesetting: number) => Promise<{ readonly look: Look; readonly heights: Heights }>;
 
-/** The roomiest setting in which everything keeps to two pages; the tightest there is when nothing does. */
-async function typesetting(sheet: Sheet, paper: Paper, room: number): Promise<Typesetting> {
-  let last: Typesetting = { look: makeLook(1, 1), fits: measuringFits };
-  for (const { scale, lineHeight } of typesettings) {
+/** The roomiest setting in which a page fits; the tightest there is when none does. */
+async function settingOf<Fit>(
+  measure: Measure,
+  fitOf: (heights: Heights) => Fit | undefined,
+  tightest: Fit,
+): Promise<Setting<Fit>> {
+  let look = makeLook(1, 1);
+  for (let i = 0; i < typesettings.length; i++) {
+    const measured = await measure(i);
+    look = measured.look;
+    const fit = fitOf(measured.heights);
+    if (fit !== undefined) return { look, fit };
+  }
+  return { look, fit: tightest };
+}
+
+/** Heights of all blocks in each setting of the type, laid out at most once. */
+function measuring(sheet: Sheet, paper: Paper): Measure {
+  const done = new Map<number, Awaited<ReturnType<Measure>>>();
+  return async (typesetting) => {
+    const known = done.get(typesetting);
+    if (known !== undefined) return known;
+    const { scale, lineHeight } = typesettings[typesetting] ?? typesettings[0];
     const look = makeLook(scale, lineHeight);
-    const { heights } = await laidOut(sheet, [paperSize[paper][0], measuringHeight], paper, {
-      look,
-      fits: measuringFits,
-    });
-    const one = fitPageOne(heights, room);
-    const two = fitPageTwo(heights, room);
-    last = { look, fits: [one ?? tightestFits[0], two ?? tightestFits[1]] };
-    if (one !== undefined && two !== undefined) return last;
-  }
-  return last;
+    const settings: Settings = [
+      { look, fit: measuringFits[0] },
+      { look, fit: measuringFits[1] },
+    ];
+    const { heights } = await laidOut(sheet, [paperSize[paper][0], measuringHeight], paper, settings);
+    done.set(typesetting, { look, heights });
+    return { look, heights };
+  };
 }
 
-async function printed(sheet: Sheet, paper: Paper, setting: Typesetting) {
-  return laidOut(sheet, paperSize[paper], paper, setting);
-}
-
-type LaidOut = { readonly bytes: Uint8Array; readonly heights: Heights; readonly pages: number };
+type LaidOut = { readonly bytes: Uint8Array<ArrayBuffer>; readonly heights: Heights; readonly pages: number };
 
 async function laidOut(
   sheet: Sheet,
   size: readonly [number, number],
   paper: Paper,
-  { look, fits }: Typesetting,
+  settings: Settings,
 ): Promise<LaidOut> {
   let layout: unknown;
   const bytes = await renderToBuffer(
@@ -83,8 +105,7 @@ async function laidOut(
       sheet={sheet}
       size={size}
       width={contentWidth(paper)}
-      look={look}
-      fits={fits}
+      settings={settings}
       onRender={(rendered) => {
         layout = (rendered as { _INTERNAL__LAYOUT__DATA_?: unknown })._INTERNAL__LAYOUT__DATA_;
       }}

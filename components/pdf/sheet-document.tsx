@@ -6,21 +6,23 @@ import { PageFrame } from './page-frame';
 import { PageOne } from './page-one';
 import { PageTwo } from './page-two';
 
+type PageSetting<Fit> = { readonly look: Look; readonly fit: Fit };
+
 type Props = {
   readonly sheet: Sheet;
   /** Size of the page, and width of its content. [pt] */
   readonly size: readonly [number, number];
   readonly width: number;
-  readonly look: Look;
-  readonly fits: readonly [PageOneFit, PageTwoFit];
+  /** How each of the two pages is set. */
+  readonly settings: readonly [PageSetting<PageOneFit>, PageSetting<PageTwoFit>];
   readonly onRender?: NonNullable<DocumentProps['onRender']>;
 };
 
 /** The sheet as a document of two pages. Its only date is the visit's, so that the same sheet gives the same bytes. */
-export function SheetDocument({ sheet, size, width, look, fits, onRender }: Props) {
+export function SheetDocument({ sheet, size, width, settings: [one, two], onRender }: Props) {
   const date = new Date(`${sheet.visitDate}T00:00:00Z`);
-  const frame = { sheet, size, look };
-  const page = { sheet, width, look };
+  const frame = { sheet, size };
+  const page = { sheet, width };
   return (
     <Document
       title={sheet.documentTitle}
@@ -33,11 +35,11 @@ export function SheetDocument({ sheet, size, width, look, fits, onRender }: Prop
       modificationDate={date}
       {...(onRender === undefined ? {} : { onRender })}
     >
-      <PageFrame {...frame} bookmark={sheet.pageOne.heading} number={1}>
-        <PageOne {...page} fit={fits[0]} />
+      <PageFrame {...frame} look={one.look} bookmark={sheet.pageOne.heading} number={1}>
+        <PageOne {...page} {...one} />
       </PageFrame>
-      <PageFrame {...frame} bookmark={sheet.pageTwo.heading} number={2}>
-        <PageTwo {...page} fit={fits[1]} />
+      <PageFrame {...frame} look={two.look} bookmark={sheet.pageTwo.heading} number={2}>
+        <PageTwo {...page} {...two} />
       </PageFrame>
     </Document>
   );

@@ -1,9 +1,10 @@
-import { existsSync } from 'node:fs';
+import { existsSync, readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { Font } from '@react-pdf/renderer';
+import { unpackWoff } from './unpack-woff';
 
 /** Families in the order in which a glyph is looked for: Latin, then the further letters of European languages. */
-export const sheetFontFamily = ['Atkinson Hyperlegible', 'Atkinson Hyperlegible Ext', 'Helvetica'];
+export const sheetFontFamily = ['Atkinson Hyperlegible', 'Atkinson Hyperlegible Ext'];
 
 const filesInPackage = join('node_modules', '@fontsource', 'atkinson-hyperlegible', 'files');
 const longestWholeWord = 16;
@@ -20,7 +21,9 @@ export function registerSheetFonts(): void {
   if (registered) return;
   const folder = fontFolder();
   const face = (subset: string, weight: 400 | 700) => ({
-    src: join(folder, `atkinson-hyperlegible-${subset}-${weight}-normal.woff`),
+    src: asDataUrl(
+      unpackWoff(readFileSync(join(folder, `atkinson-hyperlegible-${subset}-${weight}-normal.woff`))),
+    ),
     fontWeight: weight,
   });
   Font.register({ family: 'Atkinson Hyperlegible', fonts: [face('latin', 400), face('latin', 700)] });
@@ -40,6 +43,10 @@ export function breakLongWords(word: string | null): string[] {
   return Array.from({ length: Math.ceil(letters.length / pieceOfLongWord) }, (_, i) =>
     letters.slice(i * pieceOfLongWord, (i + 1) * pieceOfLongWord).join(''),
   );
+}
+
+function asDataUrl(font: Buffer): string {
+  return `data:font/ttf;base64,${font.toString('base64')}`;
 }
 
 /** The package's files, looked for from the working folder upwards: bundlers move this module, not the package. */

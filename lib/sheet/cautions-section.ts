@@ -35,9 +35,13 @@ export function excludedSection(c: Composing): Sheet['pageTwo']['excluded'] {
   const noPermit = lacking((choice) => !isZeroMoney(choice.priceUsd) && !hasLine(c, choice.id, 'permit'));
   const noTax = lacking((choice) => !isZeroMoney(choice.priceUsd) && !hasLine(c, choice.id, 'tax'));
   const line = (
-    code: 'excluded.noPrice' | 'excluded.noPermit' | 'excluded.noTax',
+    stem: 'excluded.noPrice' | 'excluded.noPermit' | 'excluded.noTax',
     names: readonly string[],
-  ) => (names.length === 0 ? [] : [phrase(words, code, { names: listWords(words, names) })]);
+  ) => {
+    if (names.length === 0) return [];
+    if (names.length === bought.length) return [phrase(words, `${stem}.any`)];
+    return [phrase(words, `${stem}.some`, { names: listWords(words, names) })];
+  };
   return {
     title: phrase(words, 'excluded.title'),
     sentences: [
