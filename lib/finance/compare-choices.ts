@@ -126,7 +126,9 @@ function comparedChoice(
     yearlyEnergyUsd: energyRange(model, priced),
     failsWithinStayFrac: failureRange(grid, i),
     totalTodayUsd: rangeOf(outcome.totalTodayUsd, movedOf(grid, total)),
-    totalTodayQuoted: moneyText(quotedTotal(outcome.expected, outcome.flows, priced.netPrice, likely, basis)),
+    totalTodayQuoted: moneyText(
+      quotedTotal(outcome.expected, outcome.flows, priced.netPrice, likely, basis.timing),
+    ),
     perYearUsd,
     perMonthUsd: perYearUsd / 12,
     netSavingUsd: i === 0 ? exactEstimate(0) : rangeOf(saving(grid.likely), movedOf(grid, saving)),

@@ -44,13 +44,14 @@ export function comparisonModel({ visit, findings, energy }: ComparisonInput): C
   const notes: Saying[] = [...basis.notes];
   const choices = withLeave(visit, notes).map((choice) => priceChoice(choice, visit.visitDate));
   const fallback = fallbackUnit(visit, choices, basis, notes);
+  const repairIds = visit.choices.filter((c) => c.kind === 'repair').map((c) => c.id);
   return {
     basis,
     choices: choices.sort((a, b) => order(a) - order(b) || a.price.comparedTo(b.price)),
     fallback,
     suspected: findings.suspectedCause?.cause,
-    likely: likelyDraw(basis, energy, fallback),
-    deviations: deviations(basis, energy, fallback),
+    likely: likelyDraw(basis, energy, fallback, repairIds),
+    deviations: deviations(basis, energy, fallback, repairIds),
     notes,
   };
 }
@@ -71,7 +72,7 @@ export function outcomeOf(model: ComparisonModel, priced: PricedChoice, draw: Mo
   const years = model.basis.stayYears;
   const expected = expectedYears(priced.choice, draw, years, model.suspected, model.fallback.scenarioId);
   const flows = capitalFlows(priced, years);
-  const rows = yearRows(expected, flows, usdOf(priced.netPrice), draw, model.basis);
+  const rows = yearRows(expected, flows, usdOf(priced.netPrice), draw, model.basis.timing);
   return { expected, flows, rows, totalTodayUsd: rows.at(-1)?.cumulativePresentValueUsd ?? 0 };
 }
 
@@ -90,7 +91,7 @@ export function totalsByStay(model: ComparisonModel, longest: number): StayTotal
   const d = draw.values.discountFracPerYear;
   const choices = model.choices.map((priced) => {
     const expected = expectedYears(priced.choice, draw, longest, suspected, fallback.scenarioId);
-    const running = yearRows(expected, [], 0, draw, { timing: basis.timing, residual: 'none' });
+    const running = yearRows(expected, [], 0, { ...draw, valueLeftFrac: 0 }, basis.timing);
     return { priced, expected, running, netPriceUsd: usdOf(priced.netPrice) };
   });
   return Array.from({ length: longest }, (_, k) => {
@@ -136,7 +137,10 @@ function fallbackUnit(
     return { scenarioId: 'healthy' };
   }
   const priceUsd = usdOf(quoted.price);
-  notes.push({ code: 'replacementPriceQuoted', values: { choice: quoted.choice.name, priceUsd } });
+  notes.push({
+    code: 'replacementPriceQuoted',
+    values: { choice: quoted.choice.name, priceUsd: Math.round(priceUsd) },
+  });
   return { quotedUsd: priceUsd, scenarioId: quoted.choice.id };
 }
 

@@ -53,7 +53,7 @@ export type YearRow = {
 
 /** What one uncertain input does to a result at its low and its high end, all else likely. */
 export type Driver = {
-  /** Assumption key, or `loss`, `lossRecovered`. */
+  /** Assumption key, or `loss`, `lossRecovered`, `valueLeft`; words under `driver.<input>` for these three. */
   readonly input: string;
   readonly lowUsd: number;
   readonly highUsd: number;
@@ -63,8 +63,14 @@ export type Driver = {
 export type ReplaceLater = {
   readonly choiceId: string;
   /** `afterYears` 0 = now; the last = only when it fails. */
-  readonly byYear: readonly { readonly afterYears: number; readonly totalTodayUsd: number }[];
+  readonly byYear: readonly {
+    readonly afterYears: number;
+    readonly totalTodayUsd: number;
+    readonly withoutValueLeftUsd: number;
+  }[];
   readonly bestAfterYears: number;
+  /** The best if a newer unit leaves no value behind: advice only where both agree. */
+  readonly bestWithoutValueLeft: number;
   /** Every k whose total hardly differs from the lowest, the best included. */
   readonly aboutTheSameYears: readonly number[];
 };

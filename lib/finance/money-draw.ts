@@ -13,6 +13,8 @@ export type MoneyDraw = {
   readonly energyUsd: Readonly<Record<string, number>>;
   /** Price today of the unit that replaces a failed one, without the out-of-hours premium. */
   readonly replacementUsd: number;
+  /** Share of the straight-line value left that counts at the end of the stay: 1, or 0 for none. */
+  readonly valueLeftFrac: number;
 };
 
 /** A draw with one input moved to its low and to its high end, all else likely. */
@@ -42,44 +44,47 @@ const NOT_VARIED: readonly FinanceKey[] = [
  *
  * Check: tests/finance/money-draw.test.ts
  */
-export function likelyDraw(basis: MoneyBasis, energy: EnergyResult, fallback: FallbackUnit): MoneyDraw {
-  return build(
-    basis,
-    fallback,
-    {},
-    energyOf(energy, (s) => s.likely.costUsd),
-  );
+export function likelyDraw(
+  basis: MoneyBasis,
+  energy: EnergyResult,
+  fallback: FallbackUnit,
+  repairIds: readonly string[],
+): MoneyDraw {
+  const costs = energyOf(energy, repairIds, (s) => s.likely.costUsd);
+  return build(basis, fallback, {}, costs);
 }
 
 /**
  * One deviation for each uncertain input: loss mild and severe (all scenarios together), what repairs give back,
  * the price of electricity and the need of the house where they were assumed, age where it was assumed, and every
- * assumption of the money side.
+ * assumption of the money side; where the value left at the end counts, also none of it, since a buyer of the house
+ * may pay nothing for a newer unit.
  *
  * @returns deviations that change at least one value
  * The need of the house acts in proportion on every scenario: first order, since the load line is set by the size
  * of the unit over the sizing factor.
  * Check: tests/finance/money-draw.test.ts
  */
-export function deviations(basis: MoneyBasis, energy: EnergyResult, fallback: FallbackUnit): Deviation[] {
-  const likely = energyOf(energy, (s) => s.likely.costUsd);
+export function deviations(
+  basis: MoneyBasis,
+  energy: EnergyResult,
+  fallback: FallbackUnit,
+  repairIds: readonly string[],
+): Deviation[] {
+  const costs = (cost: (s: EnergyScenario) => number) => energyOf(energy, repairIds, cost);
+  const likely = costs((s) => s.likely.costUsd);
   const of = (input: string, at: (level: Level) => MoneyDraw): Deviation => ({
     input,
     low: at('low'),
     high: at('high'),
   });
-  const withEnergy = (costs: Readonly<Record<string, number>>) => build(basis, fallback, {}, costs);
-  const scaled = (factor: number) => withEnergy(energyOf(energy, (s) => s.likely.costUsd * factor));
+  const withEnergy = (cost: (s: EnergyScenario) => number) => build(basis, fallback, {}, costs(cost));
+  const scaled = (factor: number) => withEnergy((s) => s.likely.costUsd * factor);
   const { electricityUsdPerKwh: price, sizingFactorFrac: sizing } = basis.values;
   const list: Deviation[] = [
-    of('loss', (level) => withEnergy(energyOf(energy, (s) => (level === 'low' ? s.mild : s.severe).costUsd))),
+    of('loss', (level) => withEnergy((s) => (level === 'low' ? s.mild : s.severe).costUsd)),
     of('lossRecovered', (level) =>
-      withEnergy(
-        energyOf(
-          energy,
-          (s) => (level === 'low' ? s.recoveryLow : s.recoveryHigh)?.costUsd ?? s.likely.costUsd,
-        ),
-      ),
+      withEnergy((s) => (level === 'low' ? s.recoveryLow : s.recoveryHigh)?.costUsd ?? s.likely.costUsd),
     ),
   ];
   if (basis.priceAssumed)
@@ -88,6 +93,14 @@ export function deviations(basis: MoneyBasis, energy: EnergyResult, fallback: Fa
   if (basis.ageYears.low !== basis.ageYears.high) {
     list.push(
       of('ageYears', (level) => ({ ...build(basis, fallback, {}, likely), ageYears: basis.ageYears[level] })),
+    );
+  }
+  if (basis.residual === 'linear') {
+    list.push(
+      of('valueLeft', (level) => ({
+        ...build(basis, fallback, {}, likely),
+        valueLeftFrac: level === 'low' ? 0 : 1,
+      })),
     );
   }
   for (const key of Object.keys(basis.values) as FinanceKey[]) {
@@ -117,15 +130,30 @@ function build(
   return {
     values,
     ageYears: basis.ageYears.likely,
+    valueLeftFrac: basis.residual === 'linear' ? 1 : 0,
     foundHazardRatio: ratios.length === 0 ? 1 : Math.max(...ratios),
     energyUsd,
     replacementUsd: fallback.quotedUsd ?? values.replacementUsdPerTon * basis.nominalTons,
   };
 }
 
-function energyOf(energy: EnergyResult, cost: (s: EnergyScenario) => number): Record<string, number> {
-  const entries = energy.scenarios.map((s) => [s.id, cost(s)] as const);
-  for (const [id, usd] of entries)
-    invariant(Number.isFinite(usd) && usd >= 0, `energy cost of ${id}: ${usd}`);
-  return Object.fromEntries(entries);
+/** Where the unit may be better than its healthy reference, a repair gives nothing back; it never makes it worse. */
+function energyOf(
+  energy: EnergyResult,
+  repairIds: readonly string[],
+  cost: (s: EnergyScenario) => number,
+): Record<string, number> {
+  const costs: Record<string, number> = {};
+  for (const s of energy.scenarios) {
+    const usd = cost(s);
+    invariant(Number.isFinite(usd) && usd >= 0, `energy cost of ${s.id}: ${usd}`);
+    costs[s.id] = usd;
+  }
+  const found = costs.asFound;
+  invariant(found !== undefined, 'no energy scenario "asFound"');
+  for (const id of repairIds) {
+    const usd = costs[id];
+    if (usd !== undefined) costs[id] = Math.min(usd, found);
+  }
+  return costs;
 }

@@ -17,14 +17,14 @@ export function quotedTotal(
   flows: readonly CapitalFlow[],
   netPrice: Money,
   draw: MoneyDraw,
-  basis: Pick<MoneyBasis, 'timing' | 'residual'>,
+  timing: MoneyBasis['timing'],
 ): Money {
   const { values } = draw;
   const yearlyDiscount = exact(values.discountFracPerYear).plus(1);
   const prices = exact(values.inflationFracPerYear).plus(1).div(yearlyDiscount);
   const energyPrices = exact(values.electricityEscalationFracPerYear).plus(1).div(yearlyDiscount);
   const premium = exact(values.outOfHoursPremiumFrac).plus(1);
-  const start = (ratio: Exact) => (basis.timing === 'midYear' ? ratio.sqrt() : ratio);
+  const start = (ratio: Exact) => (timing === 'midYear' ? ratio.sqrt() : ratio);
   let [atPrices, atEnergyPrices] = [start(prices), start(energyPrices)];
   let total = flowsToday(flows, yearlyDiscount);
   for (const year of expected) {
@@ -37,11 +37,12 @@ export function quotedTotal(
     atEnergyPrices = atEnergyPrices.times(energyPrices);
   }
   const last = expected.at(-1);
-  if (basis.residual === 'linear' && last !== undefined) {
+  if (last !== undefined) {
     const left = netPrice
       .times(exact(last.boughtLeftFrac))
       .plus(exact(draw.replacementUsd).times(exact(last.laterLeftFrac)));
-    total = total.minus(left.times(prices.pow(expected.length)));
+    const counted = left.times(exact(draw.valueLeftFrac));
+    total = total.minus(counted.times(prices.pow(expected.length)));
   }
   return money(total);
 }

@@ -108,7 +108,7 @@ function staySayings(model: ComparisonModel, byStay: readonly StayLowest[]): Say
   }
   if (shorter !== undefined) {
     sayings.push({
-      code: 'shorterStay',
+      code: shorter.stayYears === 1 ? 'shorterStayOne' : 'shorterStay',
       values: { years: shorter.stayYears, choice: nameOf(shorter.choiceId) },
     });
   }

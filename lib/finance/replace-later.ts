@@ -14,23 +14,29 @@ import { yearRows } from './year-rows';
  *
  * @param model     prepared comparison
  * @param replacement  a replacement with a price
- * @returns totals by k, the lowest, and every k whose total hardly differs from it: a flat minimum is no advice
+ * @returns totals by k, the lowest, and every k whose total hardly differs from it: a flat minimum is no advice, and
+ *   neither is one that stands only with the value left at the end
  * Source: replacement analysis over a finite stay, e.g. Newnan and others, Engineering Economic Analysis, ch. 13, read
  * Check: tests/finance/replace-later.test.ts
  */
 export function replaceLater(model: ComparisonModel, replacement: PricedChoice): ReplaceLater {
   const stay = model.basis.stayYears;
   const draw: MoneyDraw = { ...model.likely, replacementUsd: usdOf(replacement.price) };
+  const total = (k: number, d: MoneyDraw) =>
+    k === 0 ? boughtNow(model, replacement, d) : boughtAfter(model, replacement, d, k);
   const byYear = Array.from({ length: stay + 1 }, (_, k) => ({
     afterYears: k,
-    totalTodayUsd: k === 0 ? boughtNow(model, replacement, draw) : boughtAfter(model, replacement, draw, k),
+    totalTodayUsd: total(k, draw),
+    withoutValueLeftUsd: total(k, { ...draw, valueLeftFrac: 0 }),
   }));
   const best = byYear.reduce((a, b) => (b.totalTodayUsd < a.totalTodayUsd ? b : a));
+  const bestWithout = byYear.reduce((a, b) => (b.withoutValueLeftUsd < a.withoutValueLeftUsd ? b : a));
   const margin = Math.abs(best.totalTodayUsd) * conventions.values.flatMinimumFrac.value;
   return {
     choiceId: replacement.choice.id,
     byYear,
     bestAfterYears: best.afterYears,
+    bestWithoutValueLeft: bestWithout.afterYears,
     aboutTheSameYears: byYear
       .filter((y) => y.totalTodayUsd <= best.totalTodayUsd + margin)
       .map((y) => y.afterYears),
@@ -40,7 +46,13 @@ export function replaceLater(model: ComparisonModel, replacement: PricedChoice):
 function boughtNow(model: ComparisonModel, { choice, netPrice }: PricedChoice, draw: MoneyDraw): number {
   const years = expectedYears(choice, draw, model.basis.stayYears, model.suspected, choice.id);
   const usd = usdOf(netPrice);
-  const rows = yearRows(years, [{ kind: 'price', months: 0, amount: netPrice, usd }], usd, draw, model.basis);
+  const rows = yearRows(
+    years,
+    [{ kind: 'price', months: 0, amount: netPrice, usd }],
+    usd,
+    draw,
+    model.basis.timing,
+  );
   return rows.at(-1)?.cumulativePresentValueUsd ?? 0;
 }
 
@@ -57,5 +69,5 @@ function boughtAfter(model: ComparisonModel, { choice }: PricedChoice, draw: Mon
     k < stay ? k : undefined,
   );
   const flows = [{ kind: 'price' as const, months: 0, amount: own, usd: usdOf(own) }];
-  return yearRows(years, flows, 0, draw, model.basis).at(-1)?.cumulativePresentValueUsd ?? 0;
+  return yearRows(years, flows, 0, draw, model.basis.timing).at(-1)?.cumulativePresentValueUsd ?? 0;
 }

@@ -17,7 +17,8 @@ export function timeOfYear(year: number, timing: MoneyBasis['timing']): number {
  * - energy, upkeep, small repairs and replacements after a failure fall at the end of their year (or in its middle,
  *   if so chosen), at prices grown up to then: today's price times (1 + growth)^time;
  * - price, loan payments and rebates count on their own day, discounted by (1 + d)^(-months / 12);
- * - what is left of a unit bought in the stay counts at its end, on the price level of the end;
+ * - what is left of a unit bought in the stay counts at its end, on a straight line over its life and on the price
+ *   level of the end, times the share of it that the draw lets count;
  * - everything is discounted at one nominal yearly rate.
  *
  * @param expected   what each year of the stay brings on average
@@ -31,7 +32,7 @@ export function yearRows(
   flows: readonly CapitalFlow[],
   netPriceUsd: number,
   draw: MoneyDraw,
-  basis: Pick<MoneyBasis, 'timing' | 'residual'>,
+  timing: MoneyBasis['timing'],
 ): YearRow[] {
   const { values } = draw;
   const years = expected.length;
@@ -41,14 +42,13 @@ export function yearRows(
   let cumulative = 0;
   for (let year = 0; year <= years; year += 1) {
     const own = capital[year] ?? NOTHING;
-    const yearly = year === 0 ? NO_YEAR : yearlyCosts(expected, year, draw, basis.timing);
-    const left =
-      year === years && basis.residual === 'linear' ? valueLeftUsd(expected, netPriceUsd, draw) : 0;
+    const yearly = year === 0 ? NO_YEAR : yearlyCosts(expected, year, draw, timing);
+    const left = year === years ? valueLeftUsd(expected, netPriceUsd, draw) * draw.valueLeftFrac : 0;
     const running =
       yearly.energyUsd + yearly.upkeepUsd + yearly.expectedRepairUsd + yearly.expectedReplacementUsd;
     const presentValueUsd =
       own.presentValueUsd +
-      running * presentValueFactor(d, year === 0 ? 0 : timeOfYear(year, basis.timing)) -
+      running * presentValueFactor(d, year === 0 ? 0 : timeOfYear(year, timing)) -
       left * presentValueFactor(d, year);
     cumulative += presentValueUsd;
     rows.push({
@@ -104,7 +104,7 @@ function yearlyCosts(
   };
 }
 
-/** Expected value left at the end of the last year, in dollars of then. */
+/** Expected value left at the end of the last year on a straight line, in dollars of then. */
 export function valueLeftUsd(
   expected: readonly ExpectedYear[],
   netPriceUsd: number,

@@ -9,10 +9,15 @@ import { drier, energyOf, exampleCosts, exampleVisit, findingsOf, leave, orifice
 
 const energy = energyOf(exampleCosts);
 const cause = 'meteringRestriction';
-const draw = likelyDraw(moneyBasis(exampleVisit(), findingsOf(cause), energy), energy, {
-  quotedUsd: 9000,
-  scenarioId: 'single',
-});
+const draw = likelyDraw(
+  moneyBasis(exampleVisit(), findingsOf(cause), energy),
+  energy,
+  {
+    quotedUsd: 9000,
+    scenarioId: 'single',
+  },
+  [],
+);
 const withValues = (values: Partial<MoneyDraw['values']>): MoneyDraw => ({
   ...draw,
   values: { ...draw.values, ...values },

@@ -2,24 +2,26 @@ import { expect, test } from 'vitest';
 import { moneyBasis } from '@/lib/finance/money-basis';
 import { deviations, likelyDraw } from '@/lib/finance/money-draw';
 import table from '@/lib/visit/data/assumptions.json';
+import { near } from './checks';
 import { energyOf, exampleCosts, exampleVisit, findingsOf, hotDischarge } from './fixtures';
 
 const energy = energyOf(exampleCosts);
+const repairs = ['drier', 'orifice'];
 const quoted = { quotedUsd: 9000, scenarioId: 'single' };
 const basis = (over = {}, findings = findingsOf('lowCharge')) =>
   moneyBasis(exampleVisit(over), findings, energy);
 const inputs = (...args: Parameters<typeof deviations>) => deviations(...args).map((d) => d.input);
 
 test('property: the likely draw holds the likely value of everything', () => {
-  const draw = likelyDraw(basis(), energy, quoted);
+  const draw = likelyDraw(basis(), energy, quoted, repairs);
   expect(draw).toMatchObject({ ageYears: 15, foundHazardRatio: 1.2, replacementUsd: 9000 });
   expect(draw.energyUsd).toEqual(
     Object.fromEntries(Object.entries(exampleCosts).map(([id, c]) => [id, c.likely])),
   );
   expect(draw.values.medianLifeYears).toBe(table.values.medianLifeYears.likely);
-  expect(likelyDraw(basis(), energy, { scenarioId: 'healthy' }).replacementUsd).toBe(3 * 2900);
+  expect(likelyDraw(basis(), energy, { scenarioId: 'healthy' }, repairs).replacementUsd).toBe(3 * 2900);
   const hot = basis({}, findingsOf('lowCharge', [hotDischarge]));
-  expect(likelyDraw(hot, energy, quoted).foundHazardRatio).toBe(1.5);
+  expect(likelyDraw(hot, energy, quoted, repairs).foundHazardRatio).toBe(1.5);
 });
 
 test('property: only what is uncertain here varies', () => {
@@ -31,22 +33,22 @@ test('property: only what is uncertain here varies', () => {
     'survivalShape',
   ];
   always.push('medianLifeYears', 'outOfHoursPremiumFrac', 'upkeepUsdPerYear', 'smallRepairsOldUsdPerYear');
-  always.push('smallRepairsNewUsdPerYear', 'repairSuccessFrac');
-  expect(inputs(basis(), energy, quoted).sort()).toEqual([...always, 'ailingHazardRatio'].sort());
-  expect(inputs(basis({}, findingsOf()), energy, { scenarioId: 'healthy' }).sort()).toEqual(
+  always.push('smallRepairsNewUsdPerYear', 'repairSuccessFrac', 'valueLeft');
+  expect(inputs(basis(), energy, quoted, repairs).sort()).toEqual([...always, 'ailingHazardRatio'].sort());
+  expect(inputs(basis({}, findingsOf()), energy, { scenarioId: 'healthy' }, repairs).sort()).toEqual(
     [...always, 'replacementUsdPerTon'].sort(),
   );
   const unknownAge = basis({ unit: { kind: 'heatPump', nominalTons: 3 } }, findingsOf());
-  expect(inputs(unknownAge, energy, quoted)).toContain('ageYears');
+  expect(inputs(unknownAge, energy, quoted, repairs)).toContain('ageYears');
   const assumed = { ...basis(), priceAssumed: true, needAssumed: true };
-  expect(inputs(assumed, energy, quoted)).toEqual(
+  expect(inputs(assumed, energy, quoted, repairs)).toEqual(
     expect.arrayContaining(['electricityUsdPerKwh', 'sizingFactorFrac']),
   );
-  expect(inputs(assumed, energy, quoted)).not.toContain('discountFracPerYear');
+  expect(inputs(assumed, energy, quoted, repairs)).not.toContain('discountFracPerYear');
 });
 
 test('property: loss moves every scenario together, recovery only repairs, price and need all in proportion', () => {
-  const all = deviations({ ...basis(), priceAssumed: true, needAssumed: true }, energy, quoted);
+  const all = deviations({ ...basis(), priceAssumed: true, needAssumed: true }, energy, quoted, repairs);
   const of = (input: string) => {
     const found = all.find((d) => d.input === input);
     if (found === undefined) throw new Error(input);
@@ -63,5 +65,21 @@ test('property: loss moves every scenario together, recovery only repairs, price
 
 test('property: an energy cost that is no cost is our own mistake', () => {
   const broken = energyOf({ ...exampleCosts, asFound: { likely: Number.NaN } });
-  expect(() => likelyDraw(basis(), broken, quoted)).toThrow('energy cost');
+  expect(() => likelyDraw(basis(), broken, quoted, repairs)).toThrow('energy cost');
+});
+
+test('property: no value left is an end of the range only where it counts at all', () => {
+  const none = basis({ convention: { residual: 'none' } });
+  expect(inputs(none, energy, quoted, repairs)).not.toContain('valueLeft');
+  expect(likelyDraw(none, energy, quoted, repairs).valueLeftFrac).toBe(0);
+  const counted = deviations(basis(), energy, quoted, repairs).find((d) => d.input === 'valueLeft');
+  expect([counted?.low.valueLeftFrac, counted?.high.valueLeftFrac]).toEqual([0, 1]);
+});
+
+test('property: a repair never makes the unit use more than as found', () => {
+  // at the mild end a unit may be better than its healthy reference; moving it back to the reference is no repair
+  const better = energyOf({ ...exampleCosts, asFound: { likely: 1890, mild: 1400, severe: 2180 } });
+  const loss = deviations(basis(), better, quoted, repairs).find((d) => d.input === 'loss');
+  near(loss?.low.energyUsd.drier ?? 0, 1400, 1e-9, 'not 1,490');
+  near(loss?.low.energyUsd.single ?? 0, 1180, 1e-9, 'a new unit is another matter');
 });

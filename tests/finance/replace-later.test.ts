@@ -217,7 +217,7 @@ function plannedTotal(c: Check, k: number): number {
   });
   const energy = energyOf(exampleCosts);
   const basis = moneyBasis(exampleVisit(), findingsOf(), energy);
-  const plain = likelyDraw(basis, energy, { quotedUsd: price, scenarioId: 'healthy' });
+  const plain = likelyDraw(basis, energy, { quotedUsd: price, scenarioId: 'healthy' }, []);
   const values = {
     ...plain.values,
     discountFracPerYear: num(c, 'inputs.rate'),
@@ -228,8 +228,7 @@ function plannedTotal(c: Check, k: number): number {
   const now = k === 0 ? price : 0;
   const flows = [{ kind: 'price', months: 0, amount: money(now), usd: now }] as const;
   return (
-    yearRows(years, flows, price, { ...plain, values }, { timing: 'endOfYear', residual: 'linear' }).at(-1)
-      ?.cumulativePresentValueUsd ?? 0
+    yearRows(years, flows, price, { ...plain, values }, 'endOfYear').at(-1)?.cumulativePresentValueUsd ?? 0
   );
 }
 

@@ -13,7 +13,12 @@ import { checkOf, near, num } from './checks';
 import { energyOf, exampleCosts, exampleVisit, findingsOf } from './fixtures';
 
 const energy = energyOf(exampleCosts);
-const plain = likelyDraw(moneyBasis(exampleVisit(), findingsOf(), energy), energy, { scenarioId: 'healthy' });
+const plain = likelyDraw(
+  moneyBasis(exampleVisit(), findingsOf(), energy),
+  energy,
+  { scenarioId: 'healthy' },
+  [],
+);
 
 function drawOf(values: Partial<MoneyDraw['values']>, over: Partial<MoneyDraw> = {}): MoneyDraw {
   return { ...plain, ...over, values: { ...plain.values, ...values } };
@@ -49,15 +54,15 @@ function example(timing: 'endOfYear' | 'midYear') {
   );
   const price = money(num(c, 'inputs.initial'));
   const flows = [{ kind: 'price', months: 0, amount: price, usd: price.toNumber() }] as const;
-  return { c, real, inflation, draw, expected, price, flows, basis: { timing, residual: 'linear' } as const };
+  return { c, real, inflation, draw, expected, price, flows, timing };
 }
 
 test('outside: rows give the reference total at year end, in floats and in decimals', () => {
-  const { c, draw, expected, price, flows, basis } = example('endOfYear');
-  const rows = yearRows(expected, flows, price.toNumber(), draw, basis);
+  const { c, draw, expected, price, flows, timing } = example('endOfYear');
+  const rows = yearRows(expected, flows, price.toNumber(), draw, timing);
   near(rows.at(-1)?.cumulativePresentValueUsd ?? 0, num(c, 'expected.PV_current'), c.tolerance, 'rows');
   near(
-    quotedTotal(expected, flows, price, draw, basis).toNumber(),
+    quotedTotal(expected, flows, price, draw, timing).toNumber(),
     num(c, 'expected.PV_current'),
     c.tolerance,
     'decimal',
@@ -65,12 +70,12 @@ test('outside: rows give the reference total at year end, in floats and in decim
 });
 
 test('outside: rows give the reference total in the middle of the year', () => {
-  const { draw, expected, price, flows, basis } = example('midYear');
+  const { draw, expected, price, flows, timing } = example('midYear');
   const c = checkOf('lcc-midyear-variants');
-  const rows = yearRows(expected, flows, price.toNumber(), draw, basis);
+  const rows = yearRows(expected, flows, price.toNumber(), draw, timing);
   near(rows.at(-1)?.cumulativePresentValueUsd ?? 0, num(c, 'expected.PV_a'), c.tolerance, 'rows');
   near(
-    quotedTotal(expected, flows, price, draw, basis).toNumber(),
+    quotedTotal(expected, flows, price, draw, timing).toNumber(),
     num(c, 'expected.PV_a'),
     c.tolerance,
     'decimal',
@@ -81,8 +86,8 @@ test('identity: constant dollars at the real rate give the nominal total', () =>
   const timings = ['endOfYear', 'midYear'] as const;
   expect(timings).toHaveLength(2);
   for (const timing of timings) {
-    const { draw, expected, price, flows, basis, real, inflation } = example(timing);
-    const nominal = yearRows(expected, flows, price.toNumber(), draw, basis);
+    const { draw, expected, price, flows, real, inflation } = example(timing);
+    const nominal = yearRows(expected, flows, price.toNumber(), draw, timing);
     const constant = inConstantDollars(nominal, inflation, timing);
     const total = constant.reduce((sum, row) => {
       const running = row.energyUsd + row.upkeepUsd + row.expectedRepairUsd + row.expectedReplacementUsd;
@@ -122,15 +127,16 @@ test('property: each row adds up, and rows add up to the total', () => {
       fc.array(one, { minLength: 1, maxLength: 25 }),
       fc.array(flow, { maxLength: 20 }),
       fc.constantFrom('endOfYear' as const, 'midYear' as const),
-      fc.constantFrom('linear' as const, 'none' as const),
-      (expected, list, timing, residual) => {
+      fc.constantFrom(0, 0.4, 1),
+      (expected, list, timing, valueLeftFrac) => {
         const flows = list.map((f) => ({
           kind: f.kind,
           months: f.months,
           amount: money(f.cents / 100),
           usd: f.cents / 100,
         }));
-        const rows = yearRows(expected, flows, 9000, plain, { timing, residual });
+        const draw = { ...plain, valueLeftFrac };
+        const rows = yearRows(expected, flows, 9000, draw, timing);
         expect(rows).toHaveLength(expected.length + 1);
         const parts = rows.map(
           (r) =>
@@ -151,7 +157,7 @@ test('property: each row adds up, and rows add up to the total', () => {
           1e-6,
         );
         expect(
-          Math.abs(quotedTotal(expected, flows, money(9000), plain, { timing, residual }).toNumber() - last),
+          Math.abs(quotedTotal(expected, flows, money(9000), draw, timing).toNumber() - last),
         ).toBeLessThan(0.00501);
       },
     ),
@@ -166,7 +172,7 @@ test('property: a flow stands in its year and is discounted from its month', () 
       payment(months),
       0,
       drawOf({ upkeepUsdPerYear: 0, discountFracPerYear: 0.1 }),
-      { timing: 'endOfYear', residual: 'none' },
+      'endOfYear',
     );
   expect(rowsOf(12).map((r) => r.loanUsd)).toEqual([0, 100, 0, 0]);
   expect(rowsOf(13).map((r) => r.loanUsd)).toEqual([0, 0, 100, 0]);
