@@ -25,7 +25,7 @@ const gap = { least: 3, most: 12 } as const;
 /** Gaps between the blocks of page one, and between the full-width blocks of page two. */
 const pageOneGaps = 5;
 const pageTwoGaps = 3;
-const firstAssumptions = 3;
+export const firstAssumptions = 3;
 const firstDoubts = 4;
 /** Share of the spare height of page one that the chart gets. */
 const chartShare = 0.6;
@@ -86,15 +86,18 @@ type Piece = { readonly kind: Kind; readonly height: number };
  *
  * @param heights  of the blocks, measured with `measuringFits`
  * @param room     height of the page's content [pt]
- * @returns the setting, or `undefined` when even the shortest is too high
+ * @param least    how many of the first assumptions must find room together with their sources
+ * @returns the setting, or `undefined` when that is too high
  */
-export function fitPageTwo(heights: Heights, room: number): PageTwoFit | undefined {
+export function fitPageTwo(heights: Heights, room: number, least: number): PageTwoFit | undefined {
   const columns = room - heights.sum('two-full-') - pageTwoGaps * gap.least;
   const right = columns - heights.sum('two-right-') - gap.least * heights.count('two-right-');
   const left = columns - heights.sum('two-left-') - gap.least * heights.count('two-left-');
   const places = placeMovable(heights, left, right);
   if (places === undefined) return undefined;
   const taken = takePieces(piecesInOrder(heights, places.doubtsRight === 0), places.spareLeft);
+  const wanted = Math.min(least, heights.count('two-assumption-'));
+  if (taken.row < wanted || taken.source < wanted) return undefined;
   return {
     measuring: false,
     gap: gap.least,

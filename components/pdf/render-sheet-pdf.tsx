@@ -1,7 +1,15 @@
 import { renderToBuffer } from '@react-pdf/renderer';
 import type { Sheet } from '@/lib/sheet/sheet';
 import { drawableSheet } from './drawable-text';
-import { fitPageOne, fitPageTwo, measuringFits, type PageOneFit, type PageTwoFit, tightestFits } from './fit';
+import {
+  firstAssumptions,
+  fitPageOne,
+  fitPageTwo,
+  measuringFits,
+  type PageOneFit,
+  type PageTwoFit,
+  tightestFits,
+} from './fit';
 import { type Look, makeLook } from './look';
 import { type Heights, heightsOf, pagesOf } from './measure';
 import { contentHeight, contentWidth, type Paper, paperSize } from './page-frame';
@@ -18,6 +26,11 @@ const typesettings = [
   { scale: 0.76, lineHeight: 1.04 },
   { scale: 0.68, lineHeight: 1.02 },
 ] as const;
+
+/** How many of them, from the first, have type of full size. */
+const fullSized = typesettings.filter(({ scale }) => scale === 1).length;
+
+const smallestLook = makeLook(0.68, 1.02);
 
 /** Height of the paper on which blocks are measured: high enough for any of them. [pt] */
 const measuringHeight = 14_000;
@@ -44,9 +57,15 @@ export async function renderSheetPdf(
   let bytes = new Uint8Array();
   for (const slack of slacks) {
     const room = contentHeight(paper) - slack;
-    const one = await settingOf(measure, (heights) => fitPageOne(heights, room), tightestFits[0]);
-    const two = await settingOf(measure, (heights) => fitPageTwo(heights, room), tightestFits[1]);
-    const printed = await laidOut(drawable, paperSize[paper], paper, [one, two]);
+    const one = await settingOf(measure, typesettings.length, (heights) => fitPageOne(heights, room));
+    // The first assumptions with their sources are worth a tighter line, but not smaller type.
+    const two =
+      (await settingOf(measure, fullSized, (heights) => fitPageTwo(heights, room, firstAssumptions))) ??
+      (await settingOf(measure, typesettings.length, (heights) => fitPageTwo(heights, room, 0)));
+    const printed = await laidOut(drawable, paperSize[paper], paper, [
+      one ?? { look: smallestLook, fit: tightestFits[0] },
+      two ?? { look: smallestLook, fit: tightestFits[1] },
+    ]);
     bytes = printed.bytes;
     if (printed.pages <= 2) break;
   }
@@ -57,20 +76,18 @@ type Setting<Fit> = { readonly look: Look; readonly fit: Fit };
 type Settings = readonly [Setting<PageOneFit>, Setting<PageTwoFit>];
 type Measure = (typesetting: number) => Promise<{ readonly look: Look; readonly heights: Heights }>;
 
-/** The roomiest setting in which a page fits; the tightest there is when none does. */
+/** The roomiest of the first so many typesettings in which a page fits. */
 async function settingOf<Fit>(
   measure: Measure,
+  tried: number,
   fitOf: (heights: Heights) => Fit | undefined,
-  tightest: Fit,
-): Promise<Setting<Fit>> {
-  let look = makeLook(1, 1);
-  for (let i = 0; i < typesettings.length; i++) {
-    const measured = await measure(i);
-    look = measured.look;
-    const fit = fitOf(measured.heights);
+): Promise<Setting<Fit> | undefined> {
+  for (let i = 0; i < tried; i++) {
+    const { look, heights } = await measure(i);
+    const fit = fitOf(heights);
     if (fit !== undefined) return { look, fit };
   }
-  return { look, fit: tightest };
+  return undefined;
 }
 
 /** Heights of all blocks in each setting of the type, laid out at most once. */

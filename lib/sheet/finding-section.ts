@@ -63,9 +63,9 @@ function lossSentences(c: Composing): string[] {
   ];
 }
 
-/** A loss is clear when even the good end of the range is below a healthy unit. */
+/** A loss is clear when even the good end of the range is worse than a healthy unit, in output or in power. */
 function isClear(loss: Loss): boolean {
-  return loss.capacityRatioToHealthy.high < 1;
+  return loss.capacityRatioToHealthy.high < 1 || loss.powerRatioToHealthy.low > 1;
 }
 
 function capacitySentence(

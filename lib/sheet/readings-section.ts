@@ -1,10 +1,10 @@
-import type { DerivedValue, RunFindings, Target, Verdict } from '../diagnostics/findings';
+import type { DerivedValue, RunFindings, Target } from '../diagnostics/findings';
 import type { Basis } from '../visit/basis';
 import { fieldAt } from '../visit/field-at';
 import type { Run } from '../visit/run';
 import type { Composing } from './composing';
 import { counted, listWords, lowerFirst, phrase } from './phrase';
-import { quantityName, quantityNumber, quantityRangeWords, quantityWords } from './reading-words';
+import { quantityName, quantityNumber, quantityWords } from './reading-words';
 import type { ReadingRow, ReadingTable, Sheet } from './sheet';
 
 /** Every run with its readings, what a healthy unit would show, and the verdict in words. */
@@ -34,7 +34,7 @@ function readingTable(c: Composing, run: Run, position: number): ReadingTable {
   const mode = phrase(words, run.mode === 'heating' ? 'readings.modeHeating' : 'readings.modeCooling');
   const judged = new Set(found?.targets.map((target) => target.id) ?? []);
   const also = rawReadings(run).filter((reading) => !judged.has(reading.id));
-  const rows = found === undefined ? [] : found.targets.map((target) => readingRow(c, target, found));
+  const rows = found === undefined ? [] : found.targets.flatMap((target) => readingRow(c, target, found));
   return {
     title:
       run.label === undefined || run.label.trim() === ''
@@ -82,26 +82,28 @@ function alsoWords(c: Composing, readings: readonly RawReading[]): string {
   return phrase(c.words, 'readings.also', { list: items.join('; ') });
 }
 
-function readingRow(c: Composing, target: Target, found: RunFindings): ReadingRow {
+/** A target whose reading is missing has no row: what to read further is said elsewhere. */
+function readingRow(c: Composing, target: Target, found: RunFindings): ReadingRow[] {
   const { words } = c;
   const derived = found.derived.find((d) => d.id === target.id);
   const reading = target.reading ?? derived?.value;
+  if (reading === undefined) return [];
   const basis = basisOf(derived);
-  return {
-    name: quantityName(words, target.id) ?? target.id,
-    found:
-      reading === undefined ? phrase(words, 'readings.absent') : quantityWords(words, reading, target.unit),
-    target: targetWords(c, target, reading),
-    verdict: verdictWords(c, reading, target.verdict),
-    off: target.verdict === 'above' || target.verdict === 'below',
-    basis,
-    basisWords: phrase(words, `basis.${basis}`),
-  };
+  return [
+    {
+      name: quantityName(words, target.id) ?? target.id,
+      found: quantityWords(words, reading, target.unit),
+      target: targetWords(c, target),
+      verdict: phrase(words, target.verdict === undefined ? 'verdict.none' : `verdict.${target.verdict}`),
+      off: target.verdict === 'above' || target.verdict === 'below',
+      basis,
+      basisWords: phrase(words, `basis.${basis}`),
+    },
+  ];
 }
 
-/** The unit stands beside the reading already, so the target repeats it only when there is none. */
-function targetWords(c: Composing, target: Target, reading: number | undefined): string {
-  if (reading === undefined) return quantityRangeWords(c.words, target.low, target.high, target.unit);
+/** The unit stands beside the reading already. */
+function targetWords(c: Composing, target: Target): string {
   return phrase(c.words, 'assumptions.range', {
     low: quantityNumber(c.words, target.low, target.unit),
     high: quantityNumber(c.words, target.high, target.unit),
@@ -111,9 +113,4 @@ function targetWords(c: Composing, target: Target, reading: number | undefined):
 /** A reading without a derived value was read off an instrument. */
 function basisOf(derived: DerivedValue | undefined): Basis {
   return derived?.basis ?? 'measured';
-}
-
-function verdictWords(c: Composing, reading: number | undefined, verdict: Verdict | undefined): string {
-  if (reading === undefined) return phrase(c.words, 'verdict.notRead');
-  return phrase(c.words, verdict === undefined ? 'verdict.none' : `verdict.${verdict}`);
 }

@@ -25,7 +25,16 @@ export function stageWords(words: Words, saying: Saying, names: Names): string {
   const values = Object.fromEntries(
     Object.entries(saying.values ?? {}).map(([name, value]) => [name, valueWords(words, name, value, names)]),
   );
-  return say(stagePhrases[words.locale], { code: knownCode(words, saying.code), values });
+  return say(stagePhrases[words.locale], { code: codeInNumber(words, saying), values });
+}
+
+const countNames = ['years', 'months', 'hours', 'minutes', 'count'];
+
+/** A sentence that counts something may have its own form for one, under `<code>.one`. */
+function codeInNumber(words: Words, saying: Saying): string {
+  const code = knownCode(words, saying.code);
+  const one = countNames.some((name) => saying.values?.[name] === 1);
+  return one && stagePhrases[words.locale][`${code}.one`] !== undefined ? `${code}.one` : code;
 }
 
 /** Some stages leave out the family of a code, since the field it stands in tells it. */
