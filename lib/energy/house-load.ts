@@ -42,19 +42,19 @@ export function houseLoad(visit: Visit, healthy: HealthyUnit, climate: Climate):
     resolveAssumption(assumptions, 'coolingBalanceF').likely + coolingRoomF - defaults.setpoints.coolingF;
   const psia = baroPsiaAtAltitude(site.altitudeFt ?? climate.elevationFt ?? 0);
   const coolingRoomWetBulbF = wetBulbF(coolingRoomF, defaults.indoorHumidityFrac.value, psia);
+  const designF = Math.max(climate.coolingDesignF, coolingBalanceF + MIN_COOLING_SPAN_FD);
   const rooms = { heatingBalanceF, coolingBalanceF, heatingRoomF, coolingRoomWetBulbF };
   if (site.floorAreaFt2 !== undefined) {
     const { heatLossPerFloor, coolingPerFloor } = defaults;
     return {
       ...rooms,
       heatingBtuhPerF: heatLossPerFloor.likely * site.floorAreaFt2,
-      coolingBtuhPerF: (coolingPerFloor.likely * site.floorAreaFt2) / Math.max(5, 95 - coolingBalanceF),
+      coolingBtuhPerF: (coolingPerFloor.likely * site.floorAreaFt2) / (designF - coolingBalanceF),
       basis: 'assumed',
       source: `Floor area; ${heatLossPerFloor.source}; ${coolingPerFloor.source}`,
     };
   }
   const sizing = resolveAssumption(assumptions, 'sizingFactorFrac');
-  const designF = Math.max(climate.coolingDesignF, coolingBalanceF + MIN_COOLING_SPAN_FD);
   const at = steadyState(healthy, {
     mode: 'cooling',
     outdoorF: designF,

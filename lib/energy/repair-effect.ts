@@ -15,8 +15,8 @@ export type RepairEffect = {
 type Cures = Readonly<Partial<Record<CauseId, Estimate>>>;
 
 /**
- * Share of the loss a repair gives back: that of the cause it is aimed at, or that the technician suspects; nothing
- * if none of its actions treats that cause.
+ * Share of the loss a repair gives back: that of the cause the technician suspects (with no suspicion, the cause the
+ * repair is aimed at); nothing if none of its actions treats that cause, and nothing where no fault is suspected.
  *
  * @param choice  the repair
  * @param suspected  the technician's suspicion, if any
@@ -26,7 +26,7 @@ type Cures = Readonly<Partial<Record<CauseId, Estimate>>>;
  * Check: tests/energy/repair-effect.test.ts
  */
 export function repairEffect(choice: RepairChoice, suspected: CauseId | undefined): RepairEffect {
-  const cause = choice.addresses ?? suspected;
+  const cause = suspected ?? choice.addresses;
   if (cause === undefined) {
     const own = best(choice.actions.flatMap((action) => Object.values(curesOf(action))));
     return {

@@ -72,7 +72,8 @@ describe('wiring: what moves the load', () => {
   it('floor area, when known, sets both slopes', () => {
     const floor = houseLoad({ ...visit, site: { ...visit.site, floorAreaFt2: 2_000 } }, healthy, atlanta);
     expect(floor.heatingBtuhPerF).toBeCloseTo(760, 9);
-    expect(coolingLoadBtuh(floor, 95)).toBeCloseTo(44_000, 6);
+    const designF = floor.coolingBalanceF + 44_000 / floor.coolingBtuhPerF;
+    expect(designF).toBeCloseTo(Math.max(atlanta.coolingDesignF, floor.coolingBalanceF + 15), 6);
     expect(floor.source).toContain('Floor area');
   });
 

@@ -49,13 +49,21 @@ describe('wiring: what a repair gives back', () => {
     expect(phrases[effect.notes[0]?.code ?? '']).toBeDefined();
   });
 
-  it('the cause it is aimed at wins over the suspicion; its own figures over the table', () => {
+  it('nothing when it is aimed at another cause than the suspected one, or when none is suspected', () => {
+    const aimed = repair({ addresses: 'meteringRestriction' });
+    for (const suspected of ['lowCharge', 'none'] as const) {
+      expect(repairEffect(aimed, suspected).recoveredFrac, suspected).toEqual({ low: 0, likely: 0, high: 0 });
+    }
+  });
+
+  it('the cause it is aimed at where nobody suspects one; its own figures win over the table', () => {
     const own = { low: 0.5, likely: 0.6, high: 0.7 };
-    const effect = repairEffect(
-      repair({ addresses: 'meteringRestriction', lossRecoveredFrac: own }),
-      'lowCharge',
-    );
-    expect(effect).toMatchObject({ cause: 'meteringRestriction', recoveredFrac: own });
+    const aimed = repair({ addresses: 'meteringRestriction', lossRecoveredFrac: own });
+    expect(repairEffect(aimed, undefined)).toMatchObject({
+      cause: 'meteringRestriction',
+      recoveredFrac: own,
+      notes: [],
+    });
   });
 
   it('with no cause named the actions are taken to meet their own, with a note', () => {
