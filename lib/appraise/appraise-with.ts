@@ -27,7 +27,13 @@ export function appraiseWith(visit: Visit, climate: Climate): Appraisal {
   });
   const properties = unit.refrigerant === undefined ? undefined : refrigerantProperties(unit.refrigerant);
   const findings = diagnose({ visit, healthy, properties });
-  const energy = yearlyEnergy({ visit, healthy, loss: findings.loss, climate });
+  const energy = yearlyEnergy({
+    visit,
+    healthy,
+    loss: findings.loss,
+    climate,
+    ...(findings.lossByRun === undefined ? {} : { lossByRun: findings.lossByRun }),
+  });
   const comparison = compareChoices({ visit, findings, energy });
   return {
     modelVersion: MODEL_VERSION,

@@ -18,6 +18,7 @@ import { type HouseLoad, houseLoad } from './house-load';
 import { lossEnds } from './loss-ratios';
 import { repairEffect } from './repair-effect';
 import { healthyScenario, scenarioOf } from './scenario';
+import { shownLoss } from './shown-loss';
 import { pricingOf } from './tariff/pricing';
 import type { EnergyTariff } from './tariff/tariff-model';
 import { unitBins } from './unit-bins';
@@ -27,6 +28,8 @@ export type YearlyEnergyInput = {
   readonly visit: Visit;
   readonly healthy: HealthyUnit;
   readonly loss: Findings['loss'];
+  /** What each run shows; a repair may name the run that shows its effect. */
+  readonly lossByRun?: NonNullable<Findings['lossByRun']>;
   readonly climate: Climate;
   /** Electricity bills of the house, if any: the load is scaled to them. */
   readonly bills?: readonly Bill[];
@@ -110,6 +113,8 @@ function scenariosOf(input: YearlyEnergyInput, context: YearContext, notes: Sayi
       case 'leave':
         return { ...asFound, id: choice.id };
       case 'repair': {
+        const shown = shownLoss(input, choice.shownByRun);
+        if (shown !== undefined) return scenarioOf(choice.id, bins, lossEnds(shown), context);
         const effect = repairEffect(choice, visit.suspectedCause?.cause);
         notes.push(...effect.notes);
         return scenarioOf(choice.id, bins, ends, context, effect.recoveredFrac);

@@ -168,7 +168,7 @@ function choiceNotes(model: ComparisonModel, priced: PricedChoice, outcome: Outc
   const left = -(outcome.rows.at(-1)?.residualUsd ?? 0);
   if (left >= 1)
     notes.push({ code: 'valueLeftCounted', values: { years: stayYears, leftUsd: Math.round(left) } });
-  if (choice.kind === 'repair') {
+  if (choice.kind === 'repair' && choice.shownByRun === undefined) {
     const percent = Math.round(model.likely.values.repairSuccessFrac * 100);
     notes.push({ code: 'repairMayNotCure', values: { choice: choice.name, percent } });
   }

@@ -114,8 +114,10 @@ function worldsOf(choice: Choice, draw: MoneyDraw, suspected: CauseId | undefine
   const energyUsd = energyOf(draw, choice.id);
   if (choice.kind === 'replace')
     return [{ weightFrac: 1, ageYears: 0, hazardRatio: 1, energyUsd, bought: true }];
-  const cured = draw.values.repairSuccessFrac;
+  const shown = choice.shownByRun !== undefined;
+  const cured = shown ? 1 : draw.values.repairSuccessFrac;
   const aimed =
+    shown ||
     suspected === undefined ||
     ((choice.addresses ?? suspected) === suspected && repairTreats(choice, suspected));
   const hazardRatio = aimed ? 1 : draw.foundHazardRatio;

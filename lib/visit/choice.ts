@@ -91,6 +91,8 @@ export const RepairChoice = z.strictObject({
   actions: z.array(RepairAction).min(1).max(6),
   /** Cause the repair is aimed at; left out = the cause the technician suspects. */
   addresses: CauseId.optional(),
+  /** Run taken after this repair was done or tried: what it gives back is then measured, not assumed. */
+  shownByRun: text('Run that shows what the repair gives back', 40).optional(),
   /** Share of the loss given back; left out = the table's default for the action. */
   lossRecoveredFrac: z
     .strictObject({

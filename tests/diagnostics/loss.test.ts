@@ -194,26 +194,26 @@ describe('loss of a visit', () => {
     expect(findings(visitOf([], { kind: 'airConditioner' })).loss.heating).toBeUndefined();
   });
 
-  it('identity: the last usable run of a mode counts; earlier ones stay visible', () => {
+  it('identity: the first usable run of a mode is the unit as found; later ones stay visible', () => {
     const before = { ...atTarget('heating', rated, 1.3), label: 'as found' };
     const after = { ...atTarget('heating', rated, 1.02), label: 'registers opened' };
     const found = findings(visitOf([before, after], rated));
     const byRun = found.lossByRun ?? [];
     expect(byRun.map((entry) => entry.runId)).toEqual(['run-1', 'run-2']);
     expect(byRun[0]?.loss.powerRatioToHealthy.likely).toBeGreaterThan(1.25);
-    expect(found.loss.heating?.powerRatioToHealthy.likely).toBe(byRun[1]?.loss.powerRatioToHealthy.likely);
+    expect(found.loss.heating?.powerRatioToHealthy.likely).toBe(byRun[0]?.loss.powerRatioToHealthy.likely);
     expect(found.loss.heating?.notes).toContainEqual({
-      code: 'lastRunCounts',
-      values: { label: 'registers opened' },
+      code: 'firstRunCounts',
+      values: { label: 'as found' },
     });
   });
 
-  it('identity: a later run without usable readings does not wipe out an earlier one', () => {
-    const before = { ...atTarget('heating', rated, 1.3), label: 'as found' };
+  it('identity: a run without usable readings does not wipe out another one', () => {
+    const read = { ...atTarget('heating', rated, 1.3), label: 'as found' };
     const empty: RunPart = { mode: 'heating', label: 'filter out', returnAirF: 70 };
-    const { heating } = findings(visitOf([before, empty], rated)).loss;
+    const { heating } = findings(visitOf([empty, read], rated)).loss;
     expect(heating?.powerRatioToHealthy.likely).toBeGreaterThan(1.25);
-    expect(heating?.notes).toContainEqual({ code: 'laterRunNotUsable', values: { label: 'filter out' } });
+    expect(heating?.notes).toContainEqual({ code: 'runNotUsable', values: { label: 'filter out' } });
   });
 
   it('identity: capacity above healthy is no loss, and said', () => {

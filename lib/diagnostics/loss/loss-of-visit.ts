@@ -12,10 +12,10 @@ export type VisitLoss = Required<Pick<Findings, 'loss' | 'lossByRun'>>;
 type ModedEvidence = RunEvidence & { readonly mode: Mode; readonly label: string };
 
 /**
- * Loss of both modes as the unit is now.
+ * Loss of both modes as the unit was found.
  *
- * The last usable run of a mode speaks for it; earlier ones stay in `lossByRun` for before and after. A mode without
- * usable runs takes the other mode's log loss with twice its variance; without any, age alone, wide.
+ * The first usable run of a mode speaks for it; later ones show what a step of the technician changed and stay in
+ * `lossByRun` for before and after. A mode without usable runs takes the other mode's log loss with twice its variance; without any, age alone, wide.
  *
  * @param visit     visit
  * @param evidence  one for each run, in the order of the runs
@@ -28,8 +28,8 @@ export function lossOfVisit(visit: Visit, evidence: readonly ModedEvidence[]): V
   const own = new Map<Mode, Loss>();
   for (const mode of modes) {
     const ofMode = evidence.filter((e) => e.mode === mode);
-    const last = ofMode.filter(isUsable).at(-1);
-    if (last !== undefined) own.set(mode, withRunNotes(lossOfRun(mode, last, prior), last, ofMode));
+    const first = ofMode.find(isUsable);
+    if (first !== undefined) own.set(mode, withRunNotes(lossOfRun(mode, first, prior), first, ofMode));
   }
   const loss = Object.fromEntries(
     modes.map((mode) => [mode, own.get(mode) ?? missingMode(mode, own, prior, evidence)]),
@@ -45,9 +45,10 @@ export function lossOfVisit(visit: Visit, evidence: readonly ModedEvidence[]): V
 function withRunNotes(loss: Loss, used: ModedEvidence, ofMode: readonly ModedEvidence[]): Loss {
   const notes: Saying[] = [...loss.notes];
   const usable = ofMode.filter(isUsable);
-  if (usable.length > 1) notes.push({ code: 'lastRunCounts', values: { label: used.label } });
-  const after = ofMode.slice(ofMode.indexOf(used) + 1);
-  for (const later of after) notes.push({ code: 'laterRunNotUsable', values: { label: later.label } });
+  if (usable.length > 1) notes.push({ code: 'firstRunCounts', values: { label: used.label } });
+  for (const other of ofMode.filter((e) => !isUsable(e))) {
+    notes.push({ code: 'runNotUsable', values: { label: other.label } });
+  }
   return { ...loss, notes };
 }
 

@@ -98,6 +98,7 @@ export function closedRegisters(): Visit {
         name: 'Keep the registers open, new filter',
         actions: ['openRegisters'],
         addresses: 'lowIndoorAirflow',
+        shownByRun: 'registers-opened',
         priceLines: [labour('Open, balance, explain', 0.5), part('Filter', 14), tax(0.06)],
       },
       {

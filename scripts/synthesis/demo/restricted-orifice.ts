@@ -31,7 +31,7 @@ export function restrictedOrifice(): Visit {
   const { run } = synthesise(
     unit,
     { mode: 'heating', outdoorF: 46, returnF: 69, altitudeFt: 1250, lineV: 237 },
-    [{ fault: 'meteringRestriction', level: 0.2 }],
+    [{ fault: 'meteringRestriction', level: 0.27 }],
     {
       id: 'as-found',
       label: 'as found',
@@ -49,7 +49,7 @@ export function restrictedOrifice(): Visit {
       stateCode: 'AR',
       altitudeFt: 1250,
       climate: { kind: 'city', city: 'fayetteville-ar' },
-      stayYears: 6,
+      stayYears: 9,
       floorAreaFt2: 1650,
       heatingSetpointF: 69,
       coolingSetpointF: 76,
@@ -76,7 +76,7 @@ export function restrictedOrifice(): Visit {
       cause: 'meteringRestriction',
       note: 'Liquid reaches the outdoor orifice warm, suction is starved, discharge line is hot.',
     },
-    tariff: { kind: 'flat', energyUsdPerKwh: 0.128, fixedUsdPerMonth: 15 },
+    tariff: { kind: 'flat', energyUsdPerKwh: 0.149, fixedUsdPerMonth: 15 },
     choices: [
       leave,
       {
