@@ -15,8 +15,8 @@ type AirflowCause = 'lowIndoorAirflow' | 'outdoorCoilFouled';
 /**
  * Effect of missing indoor airflow on the refrigerant circuit; the blower stands apart.
  *
- * Likely: the single-speed quadratic. Cooling: the far end (10 % point of capacity) lies halfway, in logs, to the
- * packaged-unit set, which says four times as much. Heating: the quadratic alone.
+ * Likely: the single-speed quadratic. Cooling: the disagreement with the packaged-unit set, which says four
+ * times as much, alone puts the 10 % point of capacity halfway to it, in logs. Heating: the quadratic alone.
  *
  * @param at     conditions
  * @param level  share of rated airflow missing, >= 0; published for 0..0.3
@@ -55,8 +55,7 @@ function quadraticPart(cause: AirflowCause, curveMode: Mode, level: number): Eff
     {
       fitCapacity: data.fit.sdRatio,
       fitPower: data.fit.sdRatio,
-      spreadCapacity: BETWEEN_UNITS,
-      spreadPower: BETWEEN_UNITS,
+      between: BETWEEN_UNITS,
       levelBeyond: held.beyond,
       conditionsBeyond: 0,
       rampFrac: rampFrac(cause, level),
@@ -76,6 +75,10 @@ function towardsPackaged(
   const far = impactPart({ set: 'packagedIndoorAirflow', cause, at, level, between: BETWEEN_UNITS });
   const gap = (of: 'lnCapacity' | 'lnPower'): number =>
     (share * Math.abs(far[of].mean - likely[of].mean)) / Z_10_90;
-  const notes = level === 0 ? [] : [{ code: 'airflowSetsDiffer' }];
-  return widened(likely, gap('lnCapacity'), gap('lnPower'), notes);
+  const notes =
+    level === 0
+      ? []
+      : [...far.notes.filter(({ code }) => code.endsWith('BeyondFit')), { code: 'airflowSetsDiffer' }];
+  const wide = widened(likely, gap('lnCapacity'), gap('lnPower'), notes);
+  return { ...wide, beyondRange: likely.beyondRange || far.beyondRange };
 }

@@ -3,7 +3,7 @@ import type { MeteringDevice } from '../../visit/unit';
 import type { Saying } from '../../visit/wording';
 import { type ChargeConditions, chargeCurve, chargeRatios } from './charge-laboratory';
 import data from './data/charge-laboratory.json';
-import { rampFrac, spreadByMetering } from './doubt';
+import { rampFrac, type Spread, spreadByMetering } from './doubt';
 import { type EffectPart, effectPart, midway, widened } from './effect-part';
 import type { FullConditions } from './fault-conditions';
 import { worstUpTo } from './fault-curve';
@@ -50,7 +50,7 @@ function chargeByMetering(
   return midway(laboratory, packaged, [{ code: 'overchargeSetsDiffer' }]);
 }
 
-function laboratoryPart(cause: ChargeCause, at: FullConditions, level: number, between: number): EffectPart {
+function laboratoryPart(cause: ChargeCause, at: FullConditions, level: number, between: Spread): EffectPart {
   const held = at.mode === 'cooling' ? heldInCooling(at) : heldInHeating(at);
   const heldAt = heldLevel(level, data.range.levelMax);
   return effectPart(
@@ -58,8 +58,7 @@ function laboratoryPart(cause: ChargeCause, at: FullConditions, level: number, b
     {
       fitCapacity: data.fit.sdRatio,
       fitPower: data.fit.sdRatio,
-      spreadCapacity: between,
-      spreadPower: between,
+      between,
       levelBeyond: heldAt.beyond,
       conditionsBeyond: held.beyond,
       rampFrac: rampFrac(cause, level),

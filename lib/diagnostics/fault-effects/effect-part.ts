@@ -1,5 +1,6 @@
 import type { Saying } from '../../visit/wording';
 import spread from './data/spread.json';
+import type { Spread } from './doubt';
 import type { CurvePoint } from './fault-curve';
 
 export type LnRatio = { readonly mean: number; readonly sd: number };
@@ -28,9 +29,7 @@ export type Doubt = {
   /** Standard error of the correlation itself [points of the ratio]. */
   readonly fitCapacity: number;
   readonly fitPower: number;
-  /** Between units [points of the ratio]. */
-  readonly spreadCapacity: number;
-  readonly spreadPower: number;
+  readonly between: Spread;
   /** Level and conditions beyond the published range [widths of the range]. */
   readonly levelBeyond: number;
   readonly conditionsBeyond: number;
@@ -63,9 +62,9 @@ export function effectPart(point: CurvePoint, doubt: Doubt, notes: readonly Sayi
   return {
     lnCapacity: {
       mean: lnOf(point.capacityRatio),
-      sd: sdOf(point.capacityRatio, doubt.fitCapacity, doubt.spreadCapacity),
+      sd: sdOf(point.capacityRatio, doubt.fitCapacity, doubt.between.capacity),
     },
-    lnPower: { mean: lnOf(powerRatio), sd: sdOf(powerRatio, doubt.fitPower, doubt.spreadPower) },
+    lnPower: { mean: lnOf(powerRatio), sd: sdOf(powerRatio, doubt.fitPower, doubt.between.power) },
     clamped: point.capacityBent || point.eirBent,
     beyondRange: beyond > 0,
     notes: [...notes, ...bent],

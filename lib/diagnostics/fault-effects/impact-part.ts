@@ -1,6 +1,6 @@
 import type { CauseId } from '../../visit/cause';
 import data from './data/fault-impact.json';
-import { rampFrac } from './doubt';
+import { rampFrac, type Spread } from './doubt';
 import { type EffectPart, effectPart } from './effect-part';
 import type { FullConditions } from './fault-conditions';
 import { worstUpTo } from './fault-curve';
@@ -16,8 +16,7 @@ export type ImpactPartInput = {
   readonly at: FullConditions;
   /** Fault level, >= 0. */
   readonly level: number;
-  /** Standard deviation between units [points of the ratio]. */
-  readonly between: number;
+  readonly between: Spread;
 };
 
 /**
@@ -49,8 +48,7 @@ export function impactPart({ set, cause, at, level, between }: ImpactPartInput):
     {
       fitCapacity: perMax * maxDeviation.capacity,
       fitPower: perMax * Math.hypot(maxDeviation.capacity, maxDeviation.eir),
-      spreadCapacity: between,
-      spreadPower: between,
+      between,
       levelBeyond: heldAt.beyond,
       conditionsBeyond: held.beyond,
       rampFrac: rampFrac(cause, level),

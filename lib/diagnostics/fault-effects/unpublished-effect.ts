@@ -32,8 +32,7 @@ export function leakEffect(
     {
       fitCapacity: 0,
       fitPower: 0,
-      spreadCapacity: BETWEEN_UNITS,
-      spreadPower: BETWEEN_UNITS,
+      between: BETWEEN_UNITS,
       levelBeyond: held.beyond,
       conditionsBeyond: 0,
       rampFrac: rampFrac(cause, level),
@@ -60,8 +59,7 @@ export function capacitorEffect(level: number): EffectPart {
     {
       fitCapacity: 0,
       fitPower: 0,
-      spreadCapacity: data.capacitor.spreadCapacity,
-      spreadPower: data.capacitor.spreadPower,
+      between: { capacity: data.capacitor.spreadCapacity, power: data.capacitor.spreadPower },
       levelBeyond: held.beyond,
       conditionsBeyond: 0,
       rampFrac: rampFrac('runCapacitorWeak', level),
