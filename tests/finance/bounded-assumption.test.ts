@@ -27,5 +27,7 @@ test('property: just inside a limit passes, just outside is brought to it with a
       values: { key: 'repairSuccessFrac', assumption: table.values.repairSuccessFrac.label, min: 0, max: 1 },
     },
   });
+  expect(of(0, 0.5, 1.001).note?.code).toBe('assumptionOutOfLimits');
+  expect(of(-0.001, 0.5, 1).note?.code).toBe('assumptionOutOfLimits');
   expect(of(2, 3, 4).value).toEqual({ low: 1, likely: 1, high: 1 });
 });

@@ -7,6 +7,7 @@ test('outside: days between dates known from an almanac', () => {
   expect(daysBetween('1970-01-01', '2000-01-01')).toBe(10_957);
   expect(daysBetween('2024-02-28', '2024-03-01')).toBe(2);
   expect(daysBetween('2100-02-28', '2100-03-01')).toBe(1);
+  expect(daysBetween('2000-02-28', '2000-03-01')).toBe(2);
   expect(daysBetween('2026-11-25', '2026-11-24')).toBe(-1);
 });
 

@@ -7,7 +7,7 @@ import { money } from '@/lib/finance/money';
 import { moneyBasis } from '@/lib/finance/money-basis';
 import { likelyDraw } from '@/lib/finance/money-draw';
 import { replaceLater } from '@/lib/finance/replace-later';
-import { lifeLeftFrac } from '@/lib/finance/survival';
+import { lifeCurve, lifeLeftFrac, survivesFrac } from '@/lib/finance/survival';
 import { placeHistory } from '@/lib/finance/unit-in-place';
 import { yearRows } from '@/lib/finance/year-rows';
 import { type Check, coverTopic, near, num, nums, raw } from './checks';
@@ -250,6 +250,37 @@ describe('replacing later', () => {
       'never',
     );
     expect(comparison.replaceLater).toEqual(later);
+    const none = compareChoices(exampleInput({ choices: cash, convention: { residual: 'none' } }));
+    near(
+      later.byYear[0]?.withoutValueLeftUsd ?? 0,
+      none.choices[1]?.totalTodayUsd.likely ?? 1,
+      1e-9,
+      'now, none left',
+    );
+    near(
+      later.byYear[10]?.withoutValueLeftUsd ?? 0,
+      none.choices[0]?.totalTodayUsd.likely ?? 1,
+      1e-9,
+      'never, none left',
+    );
+  });
+
+  test('outside: replacing after four years, by backward recursion with the plan written into it', () => {
+    const { values } = model.likely;
+    const curve = lifeCurve(values.medianLifeYears, values.survivalShape);
+    const [g, e] = [1 + values.inflationFracPerYear, 1 + values.electricityEscalationFracPerYear];
+    const repairs = (age: number) => 40 + 100 * Math.min(1, age / 10);
+    const price = 9002.05;
+    const worth = (t: number, first: boolean, age: number): number => {
+      if (t === 10) return first ? 0 : -price * g ** 10 * Math.max(0, 1 - age / values.medianLifeYears);
+      const q = 1 - survivesFrac(curve, age, 1, first ? 1.2 : 1);
+      const running = (first ? 1890 : 1180) * e ** (t + 1) + (150 + repairs(age)) * g ** (t + 1);
+      const bought = worth(t + 1, false, 0);
+      const failed = price * 1.1 * g ** (t + 1) + bought;
+      const kept = first && t + 1 === 4 ? price * g ** 4 + bought : worth(t + 1, first, age + 1);
+      return (running + q * failed + (1 - q) * kept) / (1 + values.discountFracPerYear);
+    };
+    near(later.byYear[4]?.totalTodayUsd ?? 0, worth(0, true, 15), 1e-6, 'after four years');
   });
 
   test('property: the best year has the lowest total and stands among those about the same', () => {

@@ -23,8 +23,9 @@ test('identity: forward chances and backward recursion give one expected cost', 
 
 test('property: in every year some unit is in place', () => {
   fc.assert(
-    fc.property(chances(25), chances(25), (q, q0) => {
-      const { years, atEnd } = placeHistory(q, q0);
+    fc.property(chances(25), chances(25), fc.option(fc.integer({ min: 1, max: 25 })), (q, q0, planned) => {
+      const { years, atEnd } = placeHistory(q, q0, planned ?? undefined);
+      expect(years.filter((y) => y.plannedFrac > 0).length).toBeLessThanOrEqual(planned === null ? 0 : 1);
       expect(years).toHaveLength(25);
       const total = [...years, atEnd].map((y) => y.firstFrac + y.laterFracByAge.reduce((a, b) => a + b, 0));
       expect(total.every((p) => Math.abs(p - 1) < 1e-9)).toBe(true);
