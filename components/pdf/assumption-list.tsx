@@ -3,6 +3,7 @@ import type { Sheet } from '@/lib/sheet/sheet';
 import { BasisMark } from './basis-mark';
 import type { PageTwoFit } from './fit';
 import type { Look } from './look';
+import { numbered } from './numbered';
 
 type Props = {
   readonly assumptions: Sheet['pageTwo']['assumptions'];
@@ -22,17 +23,17 @@ export function AssumptionList({ assumptions, fit, look }: Props) {
         <Text style={look.section}>{assumptions.title}</Text>
         <Text style={look.evidence}>{`${assumptions.introduction} ${omitted}`.trim()}</Text>
       </View>
-      {shown.map((row, i) => (
-        <View key={row.name}>
-          <View id={`two-assumption-${i}`} style={{ flexDirection: 'row' }}>
+      {numbered(shown).map(({ key, item: row }) => (
+        <View key={key}>
+          <View id={`two-assumption-${key}`} style={{ flexDirection: 'row' }}>
             <BasisMark basis={row.basis} />
             <Text style={{ ...look.evidence, flex: 1 }}>
               {row.name}: <Text style={look.evidenceStrong}>{row.value}</Text> ({row.range})
               {row.effect === undefined ? '' : `, ${row.effect}`}
             </Text>
           </View>
-          {i < fit.sources ? (
-            <View id={`two-source-${i}`} style={{ paddingLeft: 11 }}>
+          {Number(key) < fit.sources ? (
+            <View id={`two-source-${key}`} style={{ paddingLeft: 11 }}>
               <Text style={look.evidence}>
                 {assumptions.columns[3]}: {row.source}
               </Text>

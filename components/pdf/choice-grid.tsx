@@ -1,6 +1,7 @@
 import { Text, View } from '@react-pdf/renderer';
 import type { ChoiceRow, ChoiceTable, TotalsChart } from '@/lib/sheet/sheet';
 import { ink, type Look } from './look';
+import { numbered } from './numbered';
 import { TotalsBars } from './totals-bars';
 
 const labelWidth = 100;
@@ -75,11 +76,10 @@ type CellProps = { readonly row: ChoiceRow; readonly lines: readonly string[]; r
 function Cell({ row, lines, look }: CellProps) {
   const small = row.id === 'notFixed';
   const style = small ? look.evidence : look.figures;
-  return lines.map((line, i) => (
+  return numbered(lines).map(({ key, item: line }) => (
     <Text
-      // biome-ignore lint/suspicious/noArrayIndexKey: lines of a cell have no other identity
-      key={i}
-      style={{ ...style, textAlign: 'center', fontWeight: i === 0 && !small && !row.quoted ? 700 : 400 }}
+      key={key}
+      style={{ ...style, textAlign: 'center', fontWeight: key === '0' && !small && !row.quoted ? 700 : 400 }}
     >
       {line}
     </Text>

@@ -1,6 +1,7 @@
 import { Text, View } from '@react-pdf/renderer';
 import type { Sheet } from '@/lib/sheet/sheet';
 import { ink, type Look } from './look';
+import { numbered } from './numbered';
 
 type Props = {
   readonly financing: Sheet['pageTwo']['financing'];
@@ -9,7 +10,7 @@ type Props = {
 };
 
 const frame = 14;
-const labelShare = { one: 0.44, several: 0.3 } as const;
+const labelShare = { one: 0.5, several: 0.3 } as const;
 
 /** Credit terms, set apart by a double rule; the yearly rate and the finance charge stand out most. */
 export function FinancingBox({ financing, width, look }: Props) {
@@ -30,8 +31,8 @@ export function FinancingBox({ financing, width, look }: Props) {
         {several ? (
           <View style={{ flexDirection: 'row' }}>
             <Text style={{ ...look.text, ...label }}> </Text>
-            {financing.plans.map((plan) => (
-              <Text key={plan.name} style={{ ...look.strong, ...cell }}>
+            {numbered(financing.plans).map(({ key, item: plan }) => (
+              <Text key={key} style={{ ...look.strong, ...cell }}>
                 {plan.name}
               </Text>
             ))}
@@ -41,18 +42,18 @@ export function FinancingBox({ financing, width, look }: Props) {
         )}
         <View style={{ flexDirection: 'row', alignItems: 'flex-end' }}>
           <Text style={{ ...look.strong, ...label }}>{financing.aprLabel}</Text>
-          {financing.plans.map((plan) => (
-            <Text key={plan.name} style={{ ...look.apr, ...cell }}>
+          {numbered(financing.plans).map(({ key, item: plan }) => (
+            <Text key={key} style={{ ...look.apr, ...cell }}>
               {plan.apr}
             </Text>
           ))}
         </View>
-        {labels.map((text, i) => (
-          <View key={text} style={{ flexDirection: 'row', borderTopWidth: 0.4, borderColor: ink.rule }}>
-            <Text style={{ ...(i === 0 ? look.strong : look.text), ...label }}>{text}</Text>
-            {financing.plans.map((plan) => (
-              <Text key={plan.name} style={{ ...look.figures, fontWeight: i === 0 ? 700 : 400, ...cell }}>
-                {plan.rows[i]?.text}
+        {numbered(labels).map(({ key: row, item: text }) => (
+          <View key={row} style={{ flexDirection: 'row', borderTopWidth: 0.4, borderColor: ink.rule }}>
+            <Text style={{ ...(row === '0' ? look.strong : look.text), ...label }}>{text}</Text>
+            {numbered(financing.plans).map(({ key, item: plan }) => (
+              <Text key={key} style={{ ...look.figures, fontWeight: row === '0' ? 700 : 400, ...cell }}>
+                {plan.rows[Number(row)]?.text}
               </Text>
             ))}
           </View>

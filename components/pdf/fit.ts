@@ -8,6 +8,7 @@ export type PageTwoFit = {
   /** True while heights are measured: everything is shown, in both columns where it may stand in either. */
   readonly measuring: boolean;
   readonly gap: number;
+  readonly readings: readonly ReadingsForm[];
   readonly alsoRead: boolean;
   readonly assumptionRows: number;
   /** Rows from the first whose source is printed. */
@@ -19,6 +20,8 @@ export type PageTwoFit = {
   readonly doubtsIn: readonly Column[];
 };
 export type Column = 'left' | 'right';
+/** A row for every reading, or rows for what is off and a sentence for the rest. */
+export type ReadingsForm = 'full' | 'short';
 
 const chartHeight = { least: 50, most: 96 } as const;
 const gap = { least: 3, most: 12 } as const;
@@ -36,6 +39,7 @@ export const measuringFits: readonly [PageOneFit, PageTwoFit] = [
   {
     measuring: true,
     gap: 0,
+    readings: ['full', 'short'],
     alsoRead: true,
     assumptionRows: Number.POSITIVE_INFINITY,
     sources: Number.POSITIVE_INFINITY,
@@ -52,6 +56,7 @@ export const tightestFits: readonly [PageOneFit, PageTwoFit] = [
   {
     measuring: false,
     gap: gap.least,
+    readings: ['short'],
     alsoRead: false,
     assumptionRows: 0,
     sources: 0,
@@ -90,9 +95,17 @@ type Piece = { readonly kind: Kind; readonly height: number };
  * @returns the setting, or `undefined` when that is too high
  */
 export function fitPageTwo(heights: Heights, room: number, least: number): PageTwoFit | undefined {
+  return fitWith('full', heights, room, least) ?? fitWith('short', heights, room, least);
+}
+
+function fitWith(form: ReadingsForm, heights: Heights, room: number, least: number): PageTwoFit | undefined {
   const columns = room - heights.sum('two-full-') - pageTwoGaps * gap.least;
   const right = columns - heights.sum('two-right-') - gap.least * heights.count('two-right-');
-  const left = columns - heights.sum('two-left-') - gap.least * heights.count('two-left-');
+  const left =
+    columns -
+    heights.sum('two-left-') -
+    heights.of(`two-readings-${form}`) -
+    gap.least * heights.count('two-left-');
   const places = placeMovable(heights, left, right);
   if (places === undefined) return undefined;
   const taken = takePieces(piecesInOrder(heights, places.doubtsRight === 0), places.spareLeft);
@@ -101,6 +114,7 @@ export function fitPageTwo(heights: Heights, room: number, least: number): PageT
   return {
     measuring: false,
     gap: gap.least,
+    readings: [form],
     alsoRead: taken.also > 0,
     assumptionRows: taken.row,
     sources: taken.source,

@@ -3,10 +3,8 @@ import type { LabelledText, Sheet } from '@/lib/sheet/sheet';
 import { ChoiceGrid } from './choice-grid';
 import type { PageOneFit } from './fit';
 import { ink, type Look } from './look';
+import { numbered } from './numbered';
 import { RunningCostBar } from './running-cost-bar';
-
-/** Room inside a line; the font has no wider space. */
-const apart = '\u00a0\u00a0 ';
 
 type Props = { readonly sheet: Sheet; readonly fit: PageOneFit; readonly width: number; readonly look: Look };
 
@@ -24,9 +22,9 @@ export function PageOne({ sheet, fit, width, look }: Props) {
 
       <View id="one-finding" style={gap}>
         <Titled title={page.finding.title} text={page.finding.sentences.join(' ')} look={look} />
-        {page.finding.dangers.map((danger) => (
+        {numbered(page.finding.dangers).map(({ key, item: danger }) => (
           <Text
-            key={danger}
+            key={key}
             style={{
               ...look.strong,
               borderLeftWidth: 3,
@@ -68,8 +66,7 @@ export function PageOne({ sheet, fit, width, look }: Props) {
         style={{ ...gap, borderWidth: 1.2, borderColor: ink.text, paddingHorizontal: 6, paddingVertical: 3 }}
       >
         <Text style={look.text}>
-          <Text style={look.section}>{page.advice.title}</Text>
-          {apart}
+          <Text style={look.section}>{page.advice.title}:</Text>{' '}
           <Text style={look.strong}>{page.advice.sentences[0]}</Text>{' '}
           {page.advice.sentences.slice(1).join(' ')}
         </Text>
@@ -89,7 +86,7 @@ function Facts({ facts, look }: { readonly facts: readonly LabelledText[]; reado
     <Text style={look.evidence}>
       {facts.map((fact, i) => (
         <Text key={fact.label}>
-          {i === 0 ? '' : apart}
+          {i === 0 ? '' : ' \u00b7 '}
           <Text style={look.evidenceStrong}>{fact.label}:</Text> {fact.text}
         </Text>
       ))}
@@ -109,9 +106,7 @@ function Titled({
 }) {
   return (
     <Text style={look.text}>
-      <Text style={look.section}>{title}</Text>
-      {apart}
-      {text}
+      <Text style={look.section}>{title}:</Text> {text}
     </Text>
   );
 }

@@ -6,13 +6,14 @@ import { ChoiceGrid } from './choice-grid';
 import { FinancingBox } from './financing-box';
 import type { Column, PageTwoFit } from './fit';
 import type { Look } from './look';
+import { numbered } from './numbered';
 import { ReadingsTable } from './readings-table';
 import { SignatureLines } from './signature-lines';
 
 type Props = { readonly sheet: Sheet; readonly fit: PageTwoFit; readonly width: number; readonly look: Look };
 
 const columnGap = 14;
-const evidenceShare = 0.55;
+const evidenceShare = 0.57;
 
 /** What stands behind page one: evidence on the left, what to know before signing on the right. */
 export function PageTwo({ sheet, fit, width, look }: Props) {
@@ -38,13 +39,7 @@ export function PageTwo({ sheet, fit, width, look }: Props) {
       ) : null}
       <View style={{ flexDirection: 'row' }}>
         <View style={{ width: left, marginRight: columnGap }}>
-          <ReadingsTable
-            readings={page.readings}
-            width={left}
-            gap={fit.gap}
-            showAlso={fit.alsoRead}
-            look={look}
-          />
+          <ReadingsTable readings={page.readings} width={left} fit={fit} look={look} />
           <Counts counts={page.counts} gap={fit.gap} look={look} />
           <AssumptionList assumptions={page.assumptions} fit={fit} look={look} />
           <Doubts doubts={page.doubts} column="left" fit={fit} look={look} />
@@ -95,9 +90,9 @@ function Section({ id, section, gap, look, style }: SectionProps) {
   return (
     <View id={id} style={{ marginTop: gap }}>
       <Text style={look.section}>{section.title}</Text>
-      {section.sentences.map((sentence) => (
-        <Text key={sentence} style={{ ...style, marginBottom: 1 }}>
-          {sentence}
+      {numbered(section.sentences).map(({ key, item }) => (
+        <Text key={key} style={{ ...style, marginBottom: 1 }}>
+          {item}
         </Text>
       ))}
     </View>
@@ -142,9 +137,9 @@ function Doubts({ doubts, column, fit, look }: DoubtsProps) {
       <Text id={`two-head-${column}-doubts`} style={look.section}>
         {doubts.title}
       </Text>
-      {shown.map((sentence, i) => (
-        <View key={sentence} id={`two-doubt-${column}-${i}`}>
-          <Text style={look.evidence}>{sentence}</Text>
+      {numbered(shown).map(({ key, item }) => (
+        <View key={key} id={`two-doubt-${column}-${key}`}>
+          <Text style={look.evidence}>{item}</Text>
         </View>
       ))}
     </View>

@@ -1,72 +1,46 @@
 import { Text, View } from '@react-pdf/renderer';
-import type { Sheet } from '@/lib/sheet/sheet';
+import type { ReadingRow, ReadingTable, Sheet } from '@/lib/sheet/sheet';
 import { BasisMark } from './basis-mark';
+import type { PageTwoFit, ReadingsForm } from './fit';
 import { ink, type Look } from './look';
+import { numbered } from './numbered';
 
 type Props = {
   readonly readings: Sheet['pageTwo']['readings'];
   readonly width: number;
-  readonly gap: number;
-  readonly showAlso: boolean;
+  readonly fit: PageTwoFit;
   readonly look: Look;
 };
 
-const shares = { name: 0.42, found: 0.2, target: 0.22, verdict: 0.16 } as const;
+const shares = { name: 0.43, found: 0.185, target: 0.225, verdict: 0.16 } as const;
 
 /** Readings with what a healthy unit would show and a verdict in words. */
-export function ReadingsTable({ readings, width, gap, showAlso, look }: Props) {
-  const figures = { ...look.evidence, fontFeatureSettings: look.figures.fontFeatureSettings ?? [] };
-  const at = {
-    name: { width: width * shares.name },
-    found: { width: width * shares.found, textAlign: 'right' },
-    target: { width: width * shares.target, textAlign: 'right', paddingLeft: 4 },
-    verdict: { width: width * shares.verdict, paddingLeft: 6 },
-  } as const;
-  const [, found, target, verdict] = readings.columns;
+export function ReadingsTable({ readings, width, fit, look }: Props) {
   return (
     <View>
-      <View id="two-left-readings" style={{ marginTop: gap }}>
+      <View id="two-left-readings" style={{ marginTop: fit.gap }}>
         <Text style={look.section}>{readings.title}</Text>
         {readings.none === undefined ? null : <Text style={look.evidence}>{readings.none}</Text>}
-        {readings.tables.map((table) => (
-          <View key={table.title}>
-            <View style={{ flexDirection: 'row', borderBottomWidth: 1, borderColor: ink.text }}>
-              <Text style={{ ...look.evidenceStrong, ...at.name }}>{table.title}</Text>
-              <Text style={{ ...look.evidenceStrong, ...at.found }}>
-                {table.rows.length === 0 ? '' : found}
-              </Text>
-              <Text style={{ ...look.evidenceStrong, ...at.target }}>
-                {table.rows.length === 0 ? '' : target}
-              </Text>
-              <Text style={{ ...look.evidenceStrong, ...at.verdict }}>
-                {table.rows.length === 0 ? '' : verdict}
-              </Text>
-            </View>
-            {table.rows.map((row) => (
-              <View
-                key={row.name}
-                style={{ flexDirection: 'row', borderBottomWidth: 0.3, borderColor: ink.rule }}
-              >
-                <View style={{ flexDirection: 'row', ...at.name }}>
-                  <BasisMark basis={row.basis} />
-                  <Text style={{ ...look.evidence, flex: 1 }}>{row.name}</Text>
-                </View>
-                <Text style={{ ...figures, ...at.found }}>{row.found}</Text>
-                <Text style={{ ...figures, ...at.target }}>{row.target}</Text>
-                <Text style={{ ...(row.off ? look.evidenceStrong : look.evidence), ...at.verdict }}>
-                  {row.verdict}
-                </Text>
-              </View>
-            ))}
-            {table.rest === undefined ? null : <Text style={look.evidence}>{table.rest}</Text>}
-          </View>
-        ))}
         {readings.seen === undefined ? null : <Text style={look.evidence}>{readings.seen}</Text>}
       </View>
-      {showAlso
-        ? readings.tables.map((table, i) =>
+      {fit.readings.map((form) => (
+        <View key={form} id={`two-readings-${form}`}>
+          {numbered(readings.tables).map(({ key, item }) => (
+            <RunTable
+              key={key}
+              table={item}
+              columns={readings.columns}
+              form={form}
+              width={width}
+              look={look}
+            />
+          ))}
+        </View>
+      ))}
+      {fit.alsoRead
+        ? numbered(readings.tables).map(({ key, item: table }) =>
             table.also === undefined ? null : (
-              <View key={table.title} id={`two-also-${i}`}>
+              <View key={key} id={`two-also-${key}`}>
                 <Text style={look.evidence}>
                   {readings.tables.length > 1 ? `${table.title}: ` : ''}
                   {table.also}
@@ -75,6 +49,68 @@ export function ReadingsTable({ readings, width, gap, showAlso, look }: Props) {
             ),
           )
         : null}
+    </View>
+  );
+}
+
+type RunProps = {
+  readonly table: ReadingTable;
+  readonly columns: Sheet['pageTwo']['readings']['columns'];
+  /** A row for every reading, or rows for what is off and a sentence for the rest. */
+  readonly form: ReadingsForm;
+  readonly width: number;
+  readonly look: Look;
+};
+
+function RunTable({ table, columns, form, width, look }: RunProps) {
+  const short = form === 'short' && table.normal !== undefined;
+  const rows = short ? table.rows.filter((row) => !row.normal) : table.rows;
+  const at = columnStyles(width);
+  const [, found, target, verdict] = columns;
+  const head = rows.length === 0 ? ['', '', ''] : [found, target, verdict];
+  return (
+    <View>
+      <View style={{ flexDirection: 'row', borderBottomWidth: 1, borderColor: ink.text }}>
+        <Text style={{ ...look.evidenceStrong, ...at.name }}>{table.title}</Text>
+        <Text style={{ ...look.evidenceStrong, ...at.found }}>{head[0]}</Text>
+        <Text style={{ ...look.evidenceStrong, ...at.target }}>{head[1]}</Text>
+        <Text style={{ ...look.evidenceStrong, ...at.verdict }}>{head[2]}</Text>
+      </View>
+      {numbered(rows).map(({ key, item }) => (
+        <Row key={key} row={item} at={at} look={look} />
+      ))}
+      {short ? <Text style={look.evidence}>{table.normal}</Text> : null}
+      {table.rest === undefined ? null : <Text style={look.evidence}>{table.rest}</Text>}
+    </View>
+  );
+}
+
+function columnStyles(width: number) {
+  return {
+    name: { width: width * shares.name },
+    found: { width: width * shares.found, textAlign: 'right' },
+    target: { width: width * shares.target, textAlign: 'right', paddingLeft: 4 },
+    verdict: { width: width * shares.verdict, paddingLeft: 6 },
+  } as const;
+}
+
+type RowProps = {
+  readonly row: ReadingRow;
+  readonly at: ReturnType<typeof columnStyles>;
+  readonly look: Look;
+};
+
+function Row({ row, at, look }: RowProps) {
+  const figures = { ...look.evidence, fontFeatureSettings: look.figures.fontFeatureSettings ?? [] };
+  return (
+    <View style={{ flexDirection: 'row', borderBottomWidth: 0.3, borderColor: ink.rule }}>
+      <View style={{ flexDirection: 'row', ...at.name }}>
+        <BasisMark basis={row.basis} />
+        <Text style={{ ...look.evidence, flex: 1 }}>{row.name}</Text>
+      </View>
+      <Text style={{ ...figures, ...at.found }}>{row.found}</Text>
+      <Text style={{ ...figures, ...at.target }}>{row.target}</Text>
+      <Text style={{ ...(row.off ? look.evidenceStrong : look.evidence), ...at.verdict }}>{row.verdict}</Text>
     </View>
   );
 }

@@ -1,6 +1,7 @@
 import { Text, View } from '@react-pdf/renderer';
 import type { Sheet } from '@/lib/sheet/sheet';
 import { ink, type Look } from './look';
+import { numbered } from './numbered';
 
 type Props = {
   readonly signature: Sheet['pageTwo']['signature'];
@@ -26,8 +27,8 @@ export function SignatureLines({ signature, validity, look }: Props) {
       </View>
       <View style={{ flexDirection: 'row', flexWrap: 'wrap', marginTop: 3 }}>
         <Text style={{ ...look.strong, marginRight: 8 }}>{signature.choose}</Text>
-        {signature.choices.map((choice) => (
-          <Tick key={choice} words={choice} look={look} />
+        {numbered(signature.choices).map(({ key, item }) => (
+          <Tick key={key} words={item} look={look} />
         ))}
       </View>
       <Tick words={signature.told} look={look} />

@@ -41,6 +41,7 @@ function readingTable(c: Composing, run: Run, position: number): ReadingTable {
         ? phrase(words, 'readings.runUnnamed', { number: position + 1, mode })
         : phrase(words, 'readings.run', { label: run.label, mode }),
     rows: isLastOfMode(c, run) ? rows : rows.filter((row) => row.off),
+    ...restWords(c, run, rows),
     ...normalWords(c, run, rows),
     ...(also.length === 0 ? {} : { also: alsoWords(c, also) }),
   };
@@ -51,9 +52,23 @@ function isLastOfMode(c: Composing, run: Run): boolean {
   return c.visit.runs.findLast((other) => other.mode === run.mode)?.id === run.id;
 }
 
-function normalWords(c: Composing, run: Run, rows: readonly ReadingRow[]): { readonly rest?: string } {
+function restWords(c: Composing, run: Run, rows: readonly ReadingRow[]): { readonly rest?: string } {
   const rest = rows.filter((row) => !row.off).length;
   return isLastOfMode(c, run) || rest === 0 ? {} : { rest: counted(c.words, 'readings.rest', rest) };
+}
+
+/** The readings that are not off, as one sentence for where a row each takes too much room. */
+function normalWords(c: Composing, run: Run, rows: readonly ReadingRow[]): { readonly normal?: string } {
+  const normal = rows.filter((row) => row.normal);
+  if (!isLastOfMode(c, run) || normal.length === 0) return {};
+  const items = normal.map((row) =>
+    phrase(c.words, 'readings.normalItem', {
+      name: lowerFirst(row.name),
+      found: row.found,
+      target: row.target,
+    }),
+  );
+  return { normal: phrase(c.words, 'readings.normal', { list: items.join('; ') }) };
 }
 
 type RawReading = {
@@ -95,6 +110,7 @@ function readingRow(c: Composing, target: Target, found: RunFindings): ReadingRo
       found: quantityWords(words, reading, target.unit),
       target: targetWords(c, target),
       verdict: phrase(words, target.verdict === undefined ? 'verdict.none' : `verdict.${target.verdict}`),
+      normal: target.verdict === 'within',
       off: target.verdict === 'above' || target.verdict === 'below',
       basis,
       basisWords: phrase(words, `basis.${basis}`),

@@ -79,6 +79,8 @@ export type ReadingRow = {
   readonly verdict: string;
   /** Off target in either direction; never the only sign of it. */
   readonly off: boolean;
+  /** Within its target. */
+  readonly normal: boolean;
   readonly basis: Basis;
   readonly basisWords: string;
 };
@@ -88,6 +90,8 @@ export type ReadingTable = {
   readonly rows: readonly ReadingRow[];
   /** How many further readings of an earlier run were normal or had no target. */
   readonly rest?: string;
+  /** The rows that are not off, in one sentence, for where there is no room for them. */
+  readonly normal?: string;
   /** Raw readings without a target, in one sentence. */
   readonly also?: string;
 };
