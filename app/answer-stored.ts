@@ -1,24 +1,56 @@
-import { answerDraft, type DraftAnswer, readTyped } from '@/components/appraisal/build-view';
+import { readTyped } from '@/components/appraisal/build-view';
 import { fieldBook } from '@/components/draft/build-field-book';
 import { issueSentence } from '@/components/form/issue-words';
 import { t } from '@/components/words/words';
+import type { Visit } from '@/lib/visit/visit';
 import { draftOf } from './draft-of';
 import { store } from './open-store-once';
 
-/** The answer to a stored visit, or the response that says why there is none. */
-export async function answerStored(id: string): Promise<DraftAnswer | Response> {
+/**
+ * Answers a download made from a stored visit; says in a sentence why there is none.
+ *
+ * @param make the file's response, from the part of the visit that can be used
+ */
+export async function answerStored(
+  id: string,
+  make: (visit: Visit) => Promise<Response> | Response,
+): Promise<Response> {
   const stored = await (await store()).loadVisit(id);
   if (stored === undefined || stored.deleted) return plain(t('notFound.title'), 404);
-  const reading = readTyped(draftOf(stored.draft), fieldBook());
-  const answer = answerDraft(reading);
-  if (answer !== undefined) return answer;
-  const needed = reading.issues.map((issue) => issueSentence(issue, fieldBook()));
-  return plain([t('results.none'), ...needed].join('\n'), 422);
+  const { visit, issues } = readTyped(draftOf(stored.draft), fieldBook());
+  if (visit === undefined) {
+    const needed = issues.map((issue) => issueSentence(issue, fieldBook()));
+    return plain([t('results.none'), ...needed].join('\n'), 422);
+  }
+  try {
+    return await make(visit);
+  } catch (thrown) {
+    console.error(`the answer to visit ${id} failed`, thrown);
+    const detail = thrown instanceof Error ? thrown.message : String(thrown);
+    return plain(t('answer.failure', { detail }), 500);
+  }
 }
 
-/** Name of a downloaded file, of letters that every system takes. */
-export function fileName(id: string, extension: string): string {
-  return `keepworth-${id.replace(/[^a-z0-9-]/g, '')}.${extension}`;
+/** A file to be saved under a name of letters that every system takes. */
+export function fileResponse(
+  content: string | Uint8Array<ArrayBuffer>,
+  type: string,
+  id: string,
+  extension: string,
+): Response {
+  const name = `keepworth-${id.replace(/[^a-z0-9-]/g, '')}.${extension}`;
+  return new Response(content, {
+    headers: {
+      'content-type': type,
+      'content-disposition': `attachment; filename="${name}"`,
+      'cache-control': 'no-store',
+    },
+  });
+}
+
+/** Data as a JSON file, laid out to be read. */
+export function jsonFile(data: unknown, id: string, extension: string): Response {
+  return fileResponse(JSON.stringify(data, undefined, 2), 'application/json; charset=utf-8', id, extension);
 }
 
 function plain(text: string, status: number): Response {

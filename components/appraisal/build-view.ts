@@ -2,16 +2,11 @@ import type { Draft } from '@/components/draft/draft-tree';
 import type { FieldBook } from '@/components/draft/field-book';
 import { type DraftData, dataFromDraft, formPath } from '@/components/draft/typed-data';
 import { t, tCode } from '@/components/words/words';
-import type { Appraisal } from '@/lib/appraise/appraisal';
 import { appraise } from '@/lib/appraise/appraise';
 import { composeSheet } from '@/lib/sheet/compose-sheet';
-import type { Sheet } from '@/lib/sheet/sheet';
 import { type DraftReading, readDraft } from '@/lib/visit/read-visit';
 import { answerView } from './answer-view';
 import type { View } from './view';
-
-/** A draft with everything that follows from it. */
-export type DraftAnswer = { readonly appraisal: Appraisal; readonly sheet: Sheet };
 
 /** Reads a draft as far as it can be used; issues point to the rows of the form. */
 export function readTyped(draft: Draft, book: FieldBook): DraftReading {
@@ -23,20 +18,14 @@ export function readTyped(draft: Draft, book: FieldBook): DraftReading {
   };
 }
 
-/** The whole line for one draft, or nothing while kind and size of the unit are missing. */
-export function answerDraft(reading: DraftReading): DraftAnswer | undefined {
-  if (reading.visit === undefined) return undefined;
-  const appraisal = appraise(reading.visit);
-  return { appraisal, sheet: composeSheet({ ...appraisal, locale: 'en' }) };
-}
-
 /** What the screens show of a draft. */
 export function buildView(draft: Draft, book: FieldBook): View {
   const reading = readTyped(draft, book);
+  if (reading.visit === undefined) return { issues: reading.issues };
   try {
-    const answer = answerDraft(reading);
-    if (answer === undefined) return { issues: reading.issues };
-    return { issues: reading.issues, answer: answerView(answer.appraisal, answer.sheet) };
+    const appraisal = appraise(reading.visit);
+    const sheet = composeSheet({ ...appraisal, locale: 'en' });
+    return { issues: reading.issues, answer: answerView(appraisal, sheet) };
   } catch (thrown) {
     return {
       issues: reading.issues,

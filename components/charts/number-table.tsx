@@ -10,7 +10,7 @@ export function NumberTable(props: {
     <details className="mt-2">
       <summary className="flex min-h-12 items-center font-semibold">{t('chart.numbers')}</summary>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a box that scrolls must be reachable by keyboard */}
-      <section className="scroll-box" tabIndex={0} aria-label={props.caption}>
+      <section className="scroll-box" tabIndex={0} aria-label={t('chart.table', { title: props.caption })}>
         <table className="w-full">
           <caption className="text-left text-soft">{props.caption}</caption>
           <thead>

@@ -12,7 +12,11 @@ export function Behind(props: { readonly pageTwo: Sheet['pageTwo'] }) {
       <p className="mt-1">{counts.items.map((item) => item.words).join(', ')}</p>
       <Fold title={assumptions.title} aside={String(assumptions.rows.length)}>
         {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a box that scrolls must be reachable by keyboard */}
-        <section className="scroll-box" tabIndex={0} aria-label={assumptions.title}>
+        <section
+          className="scroll-box"
+          tabIndex={0}
+          aria-label={t('chart.table', { title: assumptions.title })}
+        >
           <table className="w-full min-w-2xl">
             <thead>
               <tr className="border-b-2 border-ink">

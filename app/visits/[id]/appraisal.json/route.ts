@@ -1,4 +1,5 @@
-import { answerStored, fileName } from '../../../answer-stored';
+import { appraise } from '@/lib/appraise/appraise';
+import { answerStored, jsonFile } from '../../../answer-stored';
 
 /** Everything the line found for this visit, as data. */
 export async function GET(
@@ -6,13 +7,5 @@ export async function GET(
   context: { params: Promise<{ id: string }> },
 ): Promise<Response> {
   const { id } = await context.params;
-  const answer = await answerStored(id);
-  if (answer instanceof Response) return answer;
-  return new Response(JSON.stringify(answer.appraisal, undefined, 2), {
-    headers: {
-      'content-type': 'application/json; charset=utf-8',
-      'content-disposition': `attachment; filename="${fileName(id, 'json')}"`,
-      'cache-control': 'no-store',
-    },
-  });
+  return answerStored(id, (visit) => jsonFile(appraise(visit), id, 'json'));
 }

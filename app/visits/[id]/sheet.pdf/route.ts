@@ -1,18 +1,15 @@
 import { renderSheetPdf } from '@/components/pdf/render-sheet-pdf';
-import { answerStored, fileName } from '../../../answer-stored';
+import { appraise } from '@/lib/appraise/appraise';
+import { composeSheet } from '@/lib/sheet/compose-sheet';
+import { answerStored, fileResponse } from '../../../answer-stored';
 
 /** The sheet the customer keeps. */
 export async function GET(request: Request, context: { params: Promise<{ id: string }> }): Promise<Response> {
   const { id } = await context.params;
-  const answer = await answerStored(id);
-  if (answer instanceof Response) return answer;
   const paper = new URL(request.url).searchParams.get('paper') === 'a4' ? 'a4' : 'letter';
-  const pdf = await renderSheetPdf(answer.sheet, { paper });
-  return new Response(new Uint8Array(pdf), {
-    headers: {
-      'content-type': 'application/pdf',
-      'content-disposition': `attachment; filename="${fileName(id, 'pdf')}"`,
-      'cache-control': 'no-store',
-    },
+  return answerStored(id, async (visit) => {
+    const sheet = composeSheet({ ...appraise(visit), locale: 'en' });
+    const pdf = await renderSheetPdf(sheet, { paper });
+    return fileResponse(new Uint8Array(pdf), 'application/pdf', id, 'pdf');
   });
 }

@@ -1,7 +1,7 @@
 import { readTyped } from '@/components/appraisal/build-view';
 import { fieldBook } from '@/components/draft/build-field-book';
 import { t } from '@/components/words/words';
-import { fileName } from '../../../answer-stored';
+import { jsonFile } from '../../../answer-stored';
 import { draftOf } from '../../../draft-of';
 import { store } from '../../../open-store-once';
 
@@ -14,11 +14,5 @@ export async function GET(
   const stored = await (await store()).loadVisit(id);
   if (stored === undefined || stored.deleted) return new Response(t('notFound.title'), { status: 404 });
   const { visit } = readTyped(draftOf(stored.draft), fieldBook());
-  return new Response(JSON.stringify(visit ?? stored.draft, undefined, 2), {
-    headers: {
-      'content-type': 'application/json; charset=utf-8',
-      'content-disposition': `attachment; filename="${fileName(id, 'visit.json')}"`,
-      'cache-control': 'no-store',
-    },
-  });
+  return jsonFile(visit ?? stored.draft, id, 'visit.json');
 }
