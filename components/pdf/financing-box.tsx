@@ -10,7 +10,7 @@ type Props = {
 };
 
 const frame = 14;
-const labelShare = { one: 0.5, several: 0.3 } as const;
+const labelShare = { one: 0.53, several: 0.3 } as const;
 
 /** Credit terms, set apart by a double rule; the yearly rate and the finance charge stand out most. */
 export function FinancingBox({ financing, width, look }: Props) {

@@ -86,7 +86,7 @@ function Facts({ facts, look }: { readonly facts: readonly LabelledText[]; reado
     <Text style={look.evidence}>
       {facts.map((fact, i) => (
         <Text key={fact.label}>
-          {i === 0 ? '' : ' \u00b7 '}
+          {i === 0 ? '' : '\u00a0\u00b7 '}
           <Text style={look.evidenceStrong}>{fact.label}:</Text> {fact.text}
         </Text>
       ))}

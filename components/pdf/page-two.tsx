@@ -13,7 +13,7 @@ import { SignatureLines } from './signature-lines';
 type Props = { readonly sheet: Sheet; readonly fit: PageTwoFit; readonly width: number; readonly look: Look };
 
 const columnGap = 14;
-const evidenceShare = 0.57;
+const evidenceShare = 0.55;
 
 /** What stands behind page one: evidence on the left, what to know before signing on the right. */
 export function PageTwo({ sheet, fit, width, look }: Props) {

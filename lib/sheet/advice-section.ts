@@ -23,7 +23,11 @@ export function adviceSection(c: Composing): Sheet['pageOne']['advice'] {
     const names = listWords(words, namesInQuotes(c, alike));
     return { title, kind: 'aboutTheSame', sentences: [phrase(words, 'advice.same', { names })], ...rest };
   }
-  return { title, kind: 'open', sentences: [phrase(words, 'advice.open'), told(c, reason)], ...rest };
+  const sentences =
+    comparison.choices.length < 2
+      ? [phrase(words, 'advice.onlyOne')]
+      : [phrase(words, 'advice.open'), told(c, reason)];
+  return { title, kind: 'open', sentences, ...rest };
 }
 
 /** Why: by how much it costs less than leaving it (or, if leaving it is advised, than the next best), as a range. */
@@ -57,14 +61,14 @@ export function waitingSection(c: Composing): Sheet['pageOne']['waiting'] {
   const others = c.comparison.choices.filter((choice) => choice.kind !== 'leave');
   const other =
     others.find((choice) => choice.id === c.comparison.recommendation.choiceId) ?? cheapest(others);
-  const first = leave === undefined ? [] : noHurryWords(c, leave.id);
-  if (leave === undefined || other === undefined) {
-    return { title, sentences: [...first, phrase(c.words, 'waiting.none')] };
-  }
-  return {
-    title,
-    sentences: [...first, runningCostOfWaiting(c, other.id), phrase(c.words, 'waiting.price')],
-  };
+  if (leave === undefined || other === undefined)
+    return { title, sentences: [phrase(c.words, 'waiting.none')] };
+  const sentences = [
+    ...noHurryWords(c, leave.id),
+    runningCostOfWaiting(c, other.id),
+    phrase(c.words, 'waiting.price'),
+  ];
+  return { title, sentences };
 }
 
 function noHurryWords(c: Composing, leaveId: string): string[] {

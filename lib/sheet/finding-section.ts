@@ -73,15 +73,12 @@ function capacitySentence(
   losses: readonly Loss[],
   code: 'finding.loss' | 'finding.noLoss',
 ): string[] {
-  const [first, second] = losses.map((loss) =>
-    phrase(c.words, 'finding.share', {
+  return losses.map((loss, i) =>
+    phrase(c.words, i === 0 ? code : 'finding.second', {
       what: modeName(c, loss.mode),
       ...percentEnds(loss.capacityRatioToHealthy),
     }),
   );
-  if (first === undefined) return [];
-  const share = second === undefined ? first : phrase(c.words, 'finding.shares', { first, second });
-  return [phrase(c.words, code, { share })];
 }
 
 function powerSentence(c: Composing, loss: Loss): string[] {

@@ -6,12 +6,15 @@ import type { Locale } from './phrase';
 
 /** Sentences of the earlier stages, by locale; no two stages share a code (checked by tests/sheet/stage-words.test.ts). */
 export const stagePhrases: Readonly<Record<Locale, Phrases>> = {
-  en: curly({ ...diagnosticsEn, ...energyEn, ...financeEn }),
+  en: printed({ ...diagnosticsEn, ...energyEn, ...financeEn }),
 };
 
-/** Straight quotation marks of the stages' sentences as printed ones. */
-function curly(phrases: Phrases): Phrases {
+/** The stages' sentences as they are printed: curly quotation marks, no line break before a percent sign. */
+function printed(phrases: Phrases): Phrases {
   return Object.fromEntries(
-    Object.entries(phrases).map(([code, text]) => [code, text.replace(/"([^"]*)"/g, '\u201c$1\u201d')]),
+    Object.entries(phrases).map(([code, text]) => [
+      code,
+      text.replace(/"([^"]*)"/g, '\u201c$1\u201d').replaceAll('} %', '}\u00a0%'),
+    ]),
   );
 }
