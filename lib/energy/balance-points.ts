@@ -1,10 +1,10 @@
 import procedure from '../diagnostics/healthy-unit/data/test-procedure.json';
-import { steadyState } from '../diagnostics/healthy-unit/steady-state';
+import type { CompressorStep } from '../diagnostics/healthy-unit/run-steps';
 import { findRoot } from '../math/brent';
 import type { BalancePoint } from './energy-result';
 import { heatingLoadBtuh } from './house-load';
-import type { UnitBins } from './unit-bins';
-import { heatingInBin, type LossRatios, type YearContext } from './unit-year';
+import { heatingSteps, type UnitBins } from './unit-bins';
+import { heatingInBin, type LossRatios, lossy, type YearContext } from './unit-year';
 
 /**
  * Points of the balance chart: what the house asks for and what the unit gives in each bin with heating.
@@ -18,7 +18,6 @@ import { heatingInBin, type LossRatios, type YearContext } from './unit-year';
  */
 export function balancePoints(bins: UnitBins, ratios: LossRatios, context: YearContext): BalancePoint[] {
   if (!context.heats) return [];
-  const blowerBtuh = procedure.btuhPerW.value * bins.unit.blowerW;
   const points: BalancePoint[] = [];
   bins.binF.forEach((outdoorF, bin) => {
     const hour = heatingInBin(bins, bin, ratios, context.load);
@@ -27,7 +26,7 @@ export function balancePoints(bins: UnitBins, ratios: LossRatios, context: YearC
       points.push({
         outdoorF,
         loadBtuh: hour.loadBtuh,
-        capacityBtuh: hour.grossBtuh > 0 ? hour.grossBtuh + blowerBtuh : 0,
+        capacityBtuh: mostBtuh(bins.heating[bin] ?? [], ratios),
         stripBtuh: hour.stripBtuh,
         hours,
       });
@@ -47,15 +46,22 @@ export function balancePointF(bins: UnitBins, ratios: LossRatios, context: YearC
   const { unit } = bins;
   if (!context.heats || unit.heating === undefined) return undefined;
   const { load } = context;
-  const spareBtuh = (outdoorF: number): number => {
-    const at = steadyState(unit, { mode: 'heating', outdoorF, indoorF: load.heatingRoomF, frost: 'smooth' });
-    const blowerBtuh = at.netCapacityBtuh - at.capacityBtuh;
-    return at.capacityBtuh * ratios.heatingCapacity + blowerBtuh - heatingLoadBtuh(load, outdoorF);
-  };
+  const spareBtuh = (outdoorF: number): number =>
+    mostBtuh(heatingSteps(unit, Math.max(outdoorF, unit.cutOutF + JUST_ABOVE_FD), load), ratios) -
+    heatingLoadBtuh(load, outdoorF);
   if (load.heatingBalanceF <= unit.cutOutF) return undefined;
   if (spareBtuh(unit.cutOutF) >= 0) return unit.cutOutF;
   const root = findRoot(spareBtuh, unit.cutOutF, load.heatingBalanceF, 0.001);
   return root.kind === 'root' ? root.x : undefined;
+}
+
+/** At the cut-out itself the compressor rests; the line ends just above it. */
+const JUST_ABOVE_FD = 1e-6;
+
+/** Net capacity at the highest speed, loss applied; 0 where the compressor rests [Btu/h]. */
+function mostBtuh(steps: readonly CompressorStep[], ratios: LossRatios): number {
+  const top = lossy(steps, ratios.heatingCapacity, ratios.heatingPower).at(-1);
+  return top === undefined ? 0 : top.grossBtuh + procedure.btuhPerW.value * top.blowerW;
 }
 
 function hoursOfBin(monthBinHours: Float64Array, bins: number, bin: number): number {

@@ -1,20 +1,19 @@
 import type { HealthyUnit } from '../diagnostics/healthy-unit/healthy-unit-model';
-import { steadyState } from '../diagnostics/healthy-unit/steady-state';
+import type { CompressorStep } from '../diagnostics/healthy-unit/run-steps';
+import { type SteadyState, speedSteps } from '../diagnostics/healthy-unit/steady-state';
 import type { HouseLoad } from './house-load';
 
-/** Full-speed performance of a healthy unit in each temperature bin; computed once, then scaled by losses. */
+/** What a healthy unit can do in each temperature bin, at each of its speeds; computed once, scaled by losses. */
 export type UnitBins = {
   readonly unit: HealthyUnit;
   readonly binF: readonly number[];
-  /** Gross heating capacity, frost averaged in; empty for cooling-only units [Btu/h]. */
-  readonly heatingGrossBtuh: readonly number[];
-  readonly heatingOutdoorW: readonly number[];
-  readonly coolingGrossBtuh: readonly number[];
-  readonly coolingOutdoorW: readonly number[];
+  /** Per bin, lowest speed first, frost averaged in; empty for cooling-only units and at or below the cut-out. */
+  readonly heating: readonly (readonly CompressorStep[])[];
+  readonly cooling: readonly (readonly CompressorStep[])[];
 };
 
 /**
- * Full-speed performance in each bin at the rooms' conditions.
+ * Performance in each bin at the rooms' conditions.
  *
  * @param unit  healthy unit
  * @param binF  bin temperatures [F]
@@ -22,26 +21,28 @@ export type UnitBins = {
  * Check: tests/energy/unit-year.test.ts
  */
 export function unitBins(unit: HealthyUnit, binF: readonly number[], load: HouseLoad): UnitBins {
-  const cooling = binF.map((outdoorF) =>
-    steadyState(unit, {
-      mode: 'cooling',
-      outdoorF,
-      indoorWetBulbF: load.coolingRoomWetBulbF,
-      frost: 'none',
-    }),
-  );
-  const heating =
-    unit.heating === undefined
-      ? []
-      : binF.map((outdoorF) =>
-          steadyState(unit, { mode: 'heating', outdoorF, indoorF: load.heatingRoomF, frost: 'smooth' }),
-        );
   return {
     unit,
     binF,
-    heatingGrossBtuh: heating.map((s) => s.capacityBtuh),
-    heatingOutdoorW: heating.map((s) => s.outdoorUnitW),
-    coolingGrossBtuh: cooling.map((s) => s.capacityBtuh),
-    coolingOutdoorW: cooling.map((s) => s.outdoorUnitW),
+    heating: binF.map((outdoorF) => heatingSteps(unit, outdoorF, load)),
+    cooling: binF.map((outdoorF) => {
+      const indoorWetBulbF = load.coolingRoomWetBulbF;
+      return speedSteps(unit, { mode: 'cooling', outdoorF, indoorWetBulbF, frost: 'none' }).map(stepOf);
+    }),
   };
+}
+
+/**
+ * Speeds in heating at one outdoor temperature; none where the compressor rests or the unit does not heat.
+ *
+ * Check: tests/energy/balance-points.test.ts
+ */
+export function heatingSteps(unit: HealthyUnit, outdoorF: number, load: HouseLoad): CompressorStep[] {
+  if (unit.heating === undefined || outdoorF <= unit.cutOutF) return [];
+  const indoorF = load.heatingRoomF;
+  return speedSteps(unit, { mode: 'heating', outdoorF, indoorF, frost: 'smooth' }).map(stepOf);
+}
+
+function stepOf(state: SteadyState): CompressorStep {
+  return { grossBtuh: state.capacityBtuh, outdoorW: state.outdoorUnitW, blowerW: state.blowerW };
 }

@@ -1,3 +1,4 @@
+import type { CompressorStep } from '../diagnostics/healthy-unit/run-steps';
 import { invariant } from '../math/invariant';
 import { coolingHour, type HeatingHour, heatingHour } from './bin-hour';
 import { MONTHS } from './climate-model';
@@ -105,21 +106,27 @@ export function heatingInBin(
   bin: number,
   ratios: LossRatios,
   load: HouseLoad,
-): HeatingHour & { readonly loadBtuh: number; readonly grossBtuh: number } {
-  const outdoorF = bins.binF[bin] ?? 0;
+): HeatingHour & { readonly loadBtuh: number } {
   const { unit } = bins;
-  const rests = unit.heating === undefined || outdoorF <= unit.cutOutF;
-  const grossBtuh = rests ? 0 : (bins.heatingGrossBtuh[bin] ?? 0) * ratios.heatingCapacity;
-  const loadBtuh = heatingLoadBtuh(load, outdoorF);
+  const loadBtuh = heatingLoadBtuh(load, bins.binF[bin] ?? 0);
   const hour = heatingHour({
     loadBtuh,
-    grossBtuh,
-    outdoorW: (bins.heatingOutdoorW[bin] ?? 0) * ratios.heatingPower,
-    blowerW: unit.blowerW,
+    steps: lossy(bins.heating[bin] ?? [], ratios.heatingCapacity, ratios.heatingPower),
     stripW: unit.stripKw * 1000,
+    stripBlowerW: unit.blowerW,
     cyclicFrac: unit.heating?.cyclicFrac ?? 0,
+    mixing: unit.heating?.speeds?.mixing ?? 'share',
   });
-  return { ...hour, loadBtuh, grossBtuh };
+  return { ...hour, loadBtuh };
+}
+
+/** Speeds with a loss: less at the coil, more at the outdoor unit, the blower as it was. */
+export function lossy(steps: readonly CompressorStep[], capacity: number, power: number): CompressorStep[] {
+  return steps.map((step) => ({
+    grossBtuh: step.grossBtuh * capacity,
+    outdoorW: step.outdoorW * power,
+    blowerW: step.blowerW,
+  }));
 }
 
 function binMeans(bins: UnitBins, bin: number, ratios: LossRatios, context: YearContext): BinMeans {
@@ -127,10 +134,9 @@ function binMeans(bins: UnitBins, bin: number, ratios: LossRatios, context: Year
   const { unit } = bins;
   const cooling = coolingHour({
     loadBtuh: coolingLoadBtuh(context.load, outdoorF),
-    grossBtuh: (bins.coolingGrossBtuh[bin] ?? 0) * ratios.coolingCapacity,
-    outdoorW: (bins.coolingOutdoorW[bin] ?? 0) * ratios.coolingPower,
-    blowerW: unit.blowerW,
+    steps: lossy(bins.cooling[bin] ?? [], ratios.coolingCapacity, ratios.coolingPower),
     cyclicFrac: unit.cooling.cyclicFrac,
+    mixing: unit.cooling.speeds?.mixing ?? 'share',
   });
   const heating = context.heats ? heatingInBin(bins, bin, ratios, context.load) : undefined;
   const running = Math.min(1, cooling.runningFrac + (heating?.runningFrac ?? 0));

@@ -89,7 +89,7 @@ describe('identity: the year adds up', () => {
     });
     const rated = { ...unit, blowerW: 0.365 * 1_200, crankcaseW: 0 };
     const at82 = unitBins(rated, [82], { ...load, coolingRoomWetBulbF: 67 });
-    const net = (at82.coolingGrossBtuh[0] ?? 0) - 3.412142 * rated.blowerW;
+    const net = (at82.cooling[0]?.[0]?.grossBtuh ?? 0) - 3.412142 * rated.blowerW;
     const half = { ...load, coolingBalanceF: 72, coolingBtuhPerF: net / 2 / 10 };
     const monthBinHours = new Float64Array(12);
     monthBinHours[6] = 500;

@@ -3,6 +3,7 @@ import type { BlowerKind, UnitKind } from '../../visit/unit';
 import type { Saying } from '../../visit/wording';
 import type { CurveName } from './performance-curve';
 import type { Procedure } from './seasonal-rating';
+import type { SpeedTable } from './speed-table';
 
 export type Tier = 'singleSpeed' | 'twoSpeed' | 'variableSpeed';
 
@@ -35,8 +36,8 @@ export type ModePerformance = {
   /** SEER, SEER2, HSPF or HSPF2, by `procedure` [Btu/Wh]. */
   readonly seasonalBtuPerWh: number;
   readonly basis: Basis;
-  /** A unit of several speeds shown as one curve that has its seasonal rating. */
-  readonly equivalentSingleSpeed: boolean;
+  /** Units of several speeds; the curve then only carries indoor conditions. */
+  readonly speeds?: SpeedTable;
   /** How well the model knows this unit: standard deviations of ln capacity and ln power. */
   readonly sdLnCapacity: number;
   readonly sdLnPower: number;

@@ -1,12 +1,19 @@
 import type { Basis } from '../../visit/basis';
+import type { Mode } from '../../visit/run';
 import type { Ratings, Unit } from '../../visit/unit';
 import type { Saying } from '../../visit/wording';
+import speedRatios from './data/speed-ratios.json';
 import defaults from './data/unit-defaults.json';
 import type { DefaultRatings } from './default-ratings';
 import type { ModePerformance, Tier, UnitFact } from './healthy-unit-model';
+import type { CurveName } from './performance-curve';
+import { ratedBlowerW } from './rated-blower';
 import type { Procedure } from './seasonal-rating';
 import { solveCooling } from './solve-cooling';
 import { solveHeating } from './solve-heating';
+import { nominalGross } from './speed-steps';
+import { type SolvedSpeeds, twoSpeedCooling, twoSpeedHeating } from './two-speed';
+import { variableSpeedCooling, variableSpeedHeating } from './variable-speed';
 
 /** What is known so far while the model is put together. */
 export type Build = {
@@ -22,6 +29,8 @@ export type Build = {
   readonly notes: Saying[];
 };
 
+type SpeedTier = Exclude<Tier, 'singleSpeed'>;
+
 type Seasonal = {
   readonly value: number;
   readonly procedure: Procedure;
@@ -31,7 +40,7 @@ type Seasonal = {
 };
 
 /** The seasonal rating of one mode: newer if given, older if given, else the minimum of the year. */
-function seasonalOf(build: Build, mode: 'cooling' | 'heating'): Seasonal {
+function seasonalOf(build: Build, mode: Mode): Seasonal {
   const keys =
     mode === 'cooling'
       ? (['seer2BtuPerWh', 'seerBtuPerWh'] as const)
@@ -49,6 +58,12 @@ function seasonalOf(build: Build, mode: 'cooling' | 'heating'): Seasonal {
   return { value: build.standard[keys[1]] ?? 0, procedure: 'older', basis: 'assumed', source, status };
 }
 
+/** What solving the ratings of one mode gives, by curve or by speeds. */
+type Solved = Pick<
+  ModePerformance,
+  'grossCapacityBtuh' | 'outdoorUnitW' | 'cyclicFrac' | 'capacityTilt' | 'powerTilt' | 'speeds'
+>;
+
 /**
  * Cooling of the healthy unit, solved from its seasonal rating.
  *
@@ -58,38 +73,15 @@ function seasonalOf(build: Build, mode: 'cooling' | 'heating'): Seasonal {
 export function coolingPerformance(build: Build): ModePerformance {
   const seasonal = seasonalOf(build, 'cooling');
   noteSeasonal(build, 'coolingSeasonalRating', seasonal);
-  const cyclicFrac = cyclicOf(build.tier, 'cooling', seasonal);
-  noteCyclic(build, 'coolingCyclicFrac', cyclicFrac);
-  const at95BtuPerWh = at95Of(build, seasonal);
   const curve = build.unit.kind === 'heatPump' ? 'heatPumpCooling' : 'airConditioner';
-  const solved = solveCooling({
-    curve,
-    tier: build.tier,
-    procedure: seasonal.procedure,
-    seasonalBtuPerWh: seasonal.value,
-    ...(at95BtuPerWh === undefined ? {} : { at95BtuPerWh }),
-    cooling95Btuh: build.cooling95Btuh,
-    airflowCfm: ratedAirflowCfm(build),
-    cyclicFrac,
-  });
-  if (solved.ratingsDisagree) build.notes.push({ code: 'ratingsDisagree', values: { mode: 'cooling' } });
-  if (solved.outOfReach) build.notes.push({ code: 'ratingOutOfReach', values: { mode: 'cooling' } });
-  if (build.tier !== 'singleSpeed') build.notes.push({ code: 'equivalentSingleSpeed' });
+  const solved =
+    build.tier === 'singleSpeed'
+      ? coolingOnCurve(build, seasonal, curve)
+      : coolingBySpeeds(build, build.tier, seasonal);
+  noteCyclic(build, 'coolingCyclicFrac', solved.cyclicFrac);
   const capacitySd =
     build.ratings.cooling95Btuh === undefined ? defaults.sdLn.capacityNominal : defaults.sdLn.capacityRated;
-  return {
-    curve,
-    grossCapacityBtuh: solved.grossCapacityBtuh,
-    outdoorUnitW: solved.outdoorUnitW,
-    cyclicFrac,
-    ...(solved.powerTilt === undefined ? {} : { powerTilt: solved.powerTilt }),
-    procedure: seasonal.procedure,
-    seasonalBtuPerWh: seasonal.value,
-    basis: seasonal.basis,
-    equivalentSingleSpeed: build.tier !== 'singleSpeed',
-    sdLnCapacity: Math.hypot(capacitySd, defaults.sdLn.curve),
-    sdLnPower: powerSd(build, seasonal, capacitySd),
-  };
+  return { curve, ...solved, ...knowledge(build, seasonal, capacitySd) };
 }
 
 /**
@@ -101,8 +93,6 @@ export function coolingPerformance(build: Build): ModePerformance {
 export function heatingPerformance(build: Build): ModePerformance {
   const seasonal = seasonalOf(build, 'heating');
   noteSeasonal(build, 'heatingSeasonalRating', seasonal);
-  const cyclicFrac = cyclicOf(build.tier, 'heating', seasonal);
-  noteCyclic(build, 'heatingCyclicFrac', cyclicFrac);
   const rated = build.ratings.heating47Btuh;
   const heating47Btuh = rated ?? defaults.heating47PerCooling95.value * build.cooling95Btuh;
   build.facts.push({
@@ -113,31 +103,146 @@ export function heatingPerformance(build: Build): ModePerformance {
     source: rated === undefined ? defaults.heating47PerCooling95.source : 'Rating given',
     status: rated === undefined ? defaults.heating47PerCooling95.status : 'read',
   });
+  const solved =
+    build.tier === 'singleSpeed'
+      ? heatingOnCurve(build, seasonal, heating47Btuh)
+      : heatingBySpeeds(build, build.tier, seasonal, heating47Btuh);
+  noteCyclic(build, 'heatingCyclicFrac', solved.cyclicFrac);
+  const capacitySd =
+    rated === undefined ? defaults.sdLn.heatingCapacityFromCooling : defaults.sdLn.capacityRated;
+  return { curve: 'heatPumpHeating', ...solved, ...knowledge(build, seasonal, capacitySd) };
+}
+
+function coolingOnCurve(build: Build, seasonal: Seasonal, curve: CurveName): Solved {
+  const cyclicFrac = cyclicOf('cooling', seasonal);
+  const { eerBtuPerWh, eer2BtuPerWh } = build.ratings;
+  const at95BtuPerWh = seasonal.procedure === 'newer' ? eer2BtuPerWh : eerBtuPerWh;
+  const solved = solveCooling({
+    curve,
+    procedure: seasonal.procedure,
+    seasonalBtuPerWh: seasonal.value,
+    ...(at95BtuPerWh === undefined ? {} : { at95BtuPerWh }),
+    cooling95Btuh: build.cooling95Btuh,
+    airflowCfm: ratedAirflowCfm(build),
+    cyclicFrac,
+  });
+  if (solved.ratingsDisagree) build.notes.push({ code: 'ratingsDisagree', values: { mode: 'cooling' } });
+  if (solved.outOfReach) build.notes.push({ code: 'ratingOutOfReach', values: { mode: 'cooling' } });
+  return {
+    grossCapacityBtuh: solved.grossCapacityBtuh,
+    outdoorUnitW: solved.outdoorUnitW,
+    cyclicFrac,
+    ...(solved.powerTilt === undefined ? {} : { powerTilt: solved.powerTilt }),
+  };
+}
+
+function heatingOnCurve(build: Build, seasonal: Seasonal, heating47Btuh: number): Solved {
+  const cyclicFrac = cyclicOf('heating', seasonal);
+  const { heating17Btuh } = build.ratings;
   const solved = solveHeating({
     procedure: seasonal.procedure,
     seasonalBtuPerWh: seasonal.value,
     heating47Btuh,
-    ...(build.ratings.heating17Btuh === undefined ? {} : { heating17Btuh: build.ratings.heating17Btuh }),
+    ...(heating17Btuh === undefined ? {} : { heating17Btuh }),
     cooling95Btuh: build.cooling95Btuh,
     airflowCfm: ratedAirflowCfm(build),
     cyclicFrac,
     cutOutF: build.cutOutF,
-    variableSpeed: build.tier === 'variableSpeed',
   });
   if (solved.ratingsDisagree) build.notes.push({ code: 'ratingsDisagree', values: { mode: 'heating' } });
   if (solved.outOfReach) build.notes.push({ code: 'ratingOutOfReach', values: { mode: 'heating' } });
-  const capacitySd =
-    rated === undefined ? defaults.sdLn.heatingCapacityFromCooling : defaults.sdLn.capacityRated;
   return {
-    curve: 'heatPumpHeating',
     grossCapacityBtuh: solved.grossCapacityBtuh,
     outdoorUnitW: solved.outdoorUnitW,
     cyclicFrac,
     ...(solved.capacityTilt === undefined ? {} : { capacityTilt: solved.capacityTilt }),
+  };
+}
+
+function coolingBySpeeds(build: Build, tier: SpeedTier, seasonal: Seasonal): Solved {
+  const seer2BtuPerWh = newerValue(build, seasonal, defaults.eer2FromSeer2.seer2PerSeer, 'cooling');
+  const rating = {
+    kind: build.unit.kind,
+    cooling95Btuh: build.cooling95Btuh,
+    seer2BtuPerWh,
+    eer2BtuPerWh: eer2Of(build, tier, seasonal, seer2BtuPerWh),
+    ratedBlowerW: ratedBlowerW('cooling', {
+      procedure: 'newer',
+      seasonalBtuPerWh: seer2BtuPerWh,
+      airflowCfm: ratedAirflowCfm(build),
+    }),
+  };
+  build.notes.push({ code: 'speedsInterpolated' });
+  return bySpeeds(
+    build,
+    tier,
+    'cooling',
+    tier === 'twoSpeed' ? twoSpeedCooling(rating) : variableSpeedCooling(rating),
+  );
+}
+
+function heatingBySpeeds(build: Build, tier: SpeedTier, seasonal: Seasonal, heating47Btuh: number): Solved {
+  const hspf2BtuPerWh = newerValue(build, seasonal, defaults.eer2FromSeer2.hspf2PerHspf, 'heating');
+  const { heating17Btuh } = build.ratings;
+  const rating = {
+    heating47Btuh,
+    ...(heating17Btuh === undefined ? {} : { heating17Btuh }),
+    hspf2BtuPerWh,
+    cooling95Btuh: build.cooling95Btuh,
+    ratedBlowerW: ratedBlowerW('heating', {
+      procedure: 'newer',
+      seasonalBtuPerWh: hspf2BtuPerWh,
+      airflowCfm: ratedAirflowCfm(build),
+    }),
+    cutOutF: build.cutOutF,
+  };
+  return bySpeeds(
+    build,
+    tier,
+    'heating',
+    tier === 'twoSpeed' ? twoSpeedHeating(rating) : variableSpeedHeating(rating),
+  );
+}
+
+function bySpeeds(build: Build, tier: SpeedTier, mode: Mode, solved: SolvedSpeeds): Solved {
+  if (solved.outOfReach) build.notes.push({ code: 'ratingOutOfReach', values: { mode } });
+  const nominal = nominalGross(solved.table, mode);
+  return {
+    grossCapacityBtuh: nominal.capacityBtuh,
+    outdoorUnitW: nominal.powerW,
+    cyclicFrac: speedRatios.cyclicFrac[tier],
+    speeds: solved.table,
+  };
+}
+
+/** Published points of several speeds exist for the newer procedure only; an older rating is converted, and said so. */
+function newerValue(build: Build, seasonal: Seasonal, factor: number, mode: Mode): number {
+  if (seasonal.procedure === 'newer') return seasonal.value;
+  build.notes.push({ code: 'olderRatingConverted', values: { mode } });
+  return seasonal.value * factor;
+}
+
+/** EER2 given, or converted, or by the published regression. */
+function eer2Of(build: Build, tier: SpeedTier, seasonal: Seasonal, seer2BtuPerWh: number): number {
+  const { eer2BtuPerWh, eerBtuPerWh } = build.ratings;
+  if (seasonal.procedure === 'newer' && eer2BtuPerWh !== undefined) return eer2BtuPerWh;
+  const { eer2PerEer, source, status } = defaults.eer2FromSeer2;
+  if (seasonal.procedure === 'older' && eerBtuPerWh !== undefined) return eerBtuPerWh * eer2PerEer;
+  const { slope, intercept } = defaults.eer2FromSeer2[tier];
+  const value = Math.min(seer2BtuPerWh, slope * seer2BtuPerWh + intercept);
+  build.facts.push({ name: 'coolingRatingAt95', value, unit: 'Btu/Wh', basis: 'assumed', source, status });
+  return value;
+}
+
+function knowledge(
+  build: Build,
+  seasonal: Seasonal,
+  capacitySd: number,
+): Pick<ModePerformance, 'procedure' | 'seasonalBtuPerWh' | 'basis' | 'sdLnCapacity' | 'sdLnPower'> {
+  return {
     procedure: seasonal.procedure,
     seasonalBtuPerWh: seasonal.value,
     basis: seasonal.basis,
-    equivalentSingleSpeed: build.tier !== 'singleSpeed',
     sdLnCapacity: Math.hypot(capacitySd, defaults.sdLn.curve),
     sdLnPower: powerSd(build, seasonal, capacitySd),
   };
@@ -148,29 +253,7 @@ function ratedAirflowCfm(build: Build): number {
   return (defaults.airflowCfmPerTon.value * build.cooling95Btuh) / 12_000;
 }
 
-/** EER of the seasonal rating's own procedure; units of several speeds get the published regression. */
-function at95Of(build: Build, seasonal: Seasonal): number | undefined {
-  const given = seasonal.procedure === 'newer' ? build.ratings.eer2BtuPerWh : build.ratings.eerBtuPerWh;
-  if (given !== undefined || build.tier === 'singleSpeed') return given;
-  const { slope, intercept } = defaults.eer2FromSeer2[build.tier];
-  const newer = seasonal.procedure === 'newer';
-  const seer2 = newer ? seasonal.value : seasonal.value * defaults.eer2FromSeer2.seer2PerSeer;
-  const eer2 = Math.min(seer2, slope * seer2 + intercept);
-  const value = newer ? eer2 : eer2 / defaults.eer2FromSeer2.eer2PerEer;
-  build.facts.push({
-    name: 'coolingRatingAt95',
-    value,
-    unit: 'Btu/Wh',
-    basis: 'assumed',
-    source: defaults.eer2FromSeer2.source,
-    status: defaults.eer2FromSeer2.status,
-  });
-  return value;
-}
-
-function cyclicOf(tier: Tier, mode: 'cooling' | 'heating', seasonal: Seasonal): number {
-  if (tier === 'twoSpeed') return defaults.cyclicFrac.twoSpeed;
-  if (tier === 'variableSpeed') return defaults.cyclicFrac.variableSpeedEquivalent;
+function cyclicOf(mode: Mode, seasonal: Seasonal): number {
   const row = defaults.cyclicFrac[mode];
   const limit = seasonal.procedure === 'older' ? row.limitOlderBtuPerWh : row.limitNewerBtuPerWh;
   return seasonal.value < limit ? row.below : row.atOrAbove;

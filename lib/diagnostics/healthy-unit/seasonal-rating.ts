@@ -1,5 +1,6 @@
 import { invariant } from '../../math/invariant';
 import data from './data/test-procedure.json';
+import { frostFactor } from './performance-curve';
 
 /** Test procedure behind a rating: older = SEER, EER, HSPF; newer = SEER2, EER2, HSPF2. Never mixed. */
 export type Procedure = 'older' | 'newer';
@@ -49,16 +50,19 @@ export function procedureHeatingPoint(tests: HeatingTests, outdoorF: number): Te
 }
 
 /**
- * The 35 F frosting test when only 47 F and 17 F are published.
+ * The 35 F frosting test when only 47 F and 17 F are published: the steady line between them, with the frost factor
+ * that the yearly energy uses too.
  *
- * Source: Appendix M / M1 substitute; capacity secondary, power memory
- * Check: tests/diagnostics/healthy-unit/seasonal-rating.test.ts
+ * Source: RESNET Addendum 82 (frost factor), which reproduces that body's own table of COP against HSPF2
+ * Check: tests/diagnostics/healthy-unit/speed-ratings.test.ts
  */
-export function substituteFrostTest(at47: TestPoint, at17: TestPoint): TestPoint {
-  const { capacityFactor, powerFactor, weight47 } = data.frostTestSubstitute;
+export function frostTest(at47: TestPoint, at17: TestPoint): TestPoint {
+  const factor = frostFactor(35);
+  const weight47 = (35 - 17) / (47 - 17);
   return {
-    capacityBtuh: capacityFactor * (at17.capacityBtuh + weight47 * (at47.capacityBtuh - at17.capacityBtuh)),
-    powerW: powerFactor * (at17.powerW + weight47 * (at47.powerW - at17.powerW)),
+    capacityBtuh:
+      factor.capacityRatio * (at17.capacityBtuh + weight47 * (at47.capacityBtuh - at17.capacityBtuh)),
+    powerW: factor.powerRatio * (at17.powerW + weight47 * (at47.powerW - at17.powerW)),
   };
 }
 

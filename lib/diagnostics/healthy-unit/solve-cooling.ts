@@ -1,13 +1,12 @@
 import procedures from './data/test-procedure.json';
 import defaults from './data/unit-defaults.json';
-import type { Tier, Tilt } from './healthy-unit-model';
+import type { Tilt } from './healthy-unit-model';
 import { type CurveName, curvePoint } from './performance-curve';
 import { ratedBlowerW } from './rated-blower';
 import type { Procedure } from './seasonal-rating';
 
 export type CoolingRating = {
   readonly curve: CurveName;
-  readonly tier: Tier;
   readonly procedure: Procedure;
   /** SEER or SEER2 [Btu/Wh]. */
   readonly seasonalBtuPerWh: number;
@@ -58,7 +57,7 @@ export function solveCooling(rating: CoolingRating): SolvedCooling {
     rating.cooling95Btuh / rating.at95BtuPerWh - blowerW,
     leastPowerW(grossCapacityBtuh),
   );
-  const limit = defaults.tiltLimitLn[rating.tier === 'singleSpeed' ? 'singleSpeed' : 'otherTiers'];
+  const limit = defaults.tiltLimitLn.coolingPower;
   const wantedLn = Math.log(untilted95W / wanted95W);
   const lnAtTo = Math.min(limit, Math.max(-limit, wantedLn));
   return {

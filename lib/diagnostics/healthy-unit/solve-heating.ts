@@ -4,12 +4,7 @@ import defaults from './data/unit-defaults.json';
 import type { Tilt } from './healthy-unit-model';
 import { curvePoint } from './performance-curve';
 import { ratedBlowerW } from './rated-blower';
-import {
-  type HeatingTests,
-  type Procedure,
-  seasonalHeatingRating,
-  substituteFrostTest,
-} from './seasonal-rating';
+import { frostTest, type HeatingTests, type Procedure, seasonalHeatingRating } from './seasonal-rating';
 
 export type HeatingRating = {
   readonly procedure: Procedure;
@@ -24,7 +19,6 @@ export type HeatingRating = {
   readonly airflowCfm: number;
   readonly cyclicFrac: number;
   readonly cutOutF: number;
-  readonly variableSpeed: boolean;
 };
 
 export type SolvedHeating = {
@@ -62,7 +56,7 @@ export function solveHeating(rating: HeatingRating): SolvedHeating {
       capacityBtuh: gross17Btuh + blowerBtuh,
       powerW: outdoorUnitW * at17.capacityRatio * at17.eirRatio + blowerW,
     };
-    return { at47: point47, at35: substituteFrostTest(point47, point17), at17: point17 };
+    return { at47: point47, at35: frostTest(point47, point17), at17: point17 };
   };
   const miss = (outdoorUnitW: number): number =>
     seasonalHeatingRating({
@@ -73,7 +67,6 @@ export function solveHeating(rating: HeatingRating): SolvedHeating {
       cyclicFrac: rating.cyclicFrac,
       cutOutF: rating.cutOutF,
       cutInF: rating.cutOutF,
-      variableSpeed: rating.variableSpeed,
     }).ratingBtuPerWh - rating.seasonalBtuPerWh;
   const least = grossCapacityBtuh / procedures.btuhPerW.value / defaults.copLimits.heatingMost;
   const most = grossCapacityBtuh / procedures.btuhPerW.value / defaults.copLimits.heatingLeast;

@@ -3,6 +3,7 @@ import type { Mode } from '../../visit/run';
 import procedure from './data/test-procedure.json';
 import type { HealthyUnit, ModePerformance, Tilt } from './healthy-unit-model';
 import { curvePoint, frostFactor } from './performance-curve';
+import { type GrossPoint, speedGross } from './speed-steps';
 
 export type SteadyConditions = {
   readonly mode: Mode;
@@ -28,7 +29,7 @@ export type SteadyState = {
 };
 
 /**
- * What the healthy unit gives and draws at steady conditions, running without stop at full speed.
+ * What the healthy unit gives and draws at steady conditions, running without stop at its nominal speed.
  *
  * @param unit  the healthy unit
  * @param conditions  mode, outdoor and indoor temperatures [F], frost
@@ -39,28 +40,68 @@ export type SteadyState = {
  * Check: tests/diagnostics/healthy-unit/steady-state.test.ts
  */
 export function steadyState(unit: HealthyUnit, conditions: SteadyConditions): SteadyState {
-  const heating = conditions.mode === 'heating';
-  const performance = heating ? unit.heating : unit.cooling;
+  const performance = performanceOf(unit, conditions.mode);
+  const indoorF = indoorOf(conditions);
+  const gross = grossPoint(performance, indoorF, conditions.outdoorF);
+  return withBlower(unit, conditions, gross, 1);
+}
+
+/**
+ * The same at every speed of the unit, lowest first; a single-speed unit has one step, equal to `steadyState`.
+ *
+ * @throws invariant if heating is asked of a unit that has none
+ * Check: tests/diagnostics/healthy-unit/speed-table.test.ts
+ */
+export function speedSteps(unit: HealthyUnit, conditions: SteadyConditions): readonly SteadyState[] {
+  const performance = performanceOf(unit, conditions.mode);
+  const { speeds, curve } = performance;
+  if (speeds === undefined) return [steadyState(unit, conditions)];
+  const indoorF = indoorOf(conditions);
+  return speeds.speeds.map((speed) =>
+    withBlower(
+      unit,
+      conditions,
+      speedGross(speeds, speed, curve, indoorF, conditions.outdoorF),
+      speed.blowerRatio,
+    ),
+  );
+}
+
+function performanceOf(unit: HealthyUnit, mode: Mode): ModePerformance {
+  const performance = mode === 'heating' ? unit.heating : unit.cooling;
   invariant(performance !== undefined, 'heating asked of a unit that has none');
-  const indoor = heating ? (conditions.indoorF ?? 70) : (conditions.indoorWetBulbF ?? 67);
-  const gross = grossPoint(performance, indoor, conditions.outdoorF);
+  return performance;
+}
+
+function indoorOf(conditions: SteadyConditions): number {
+  return conditions.mode === 'heating' ? (conditions.indoorF ?? 70) : (conditions.indoorWetBulbF ?? 67);
+}
+
+function withBlower(
+  unit: HealthyUnit,
+  conditions: SteadyConditions,
+  gross: GrossPoint,
+  blowerRatio: number,
+): SteadyState {
+  const heating = conditions.mode === 'heating';
   const frost =
     heating && conditions.frost === 'smooth'
       ? frostFactor(conditions.outdoorF)
       : { capacityRatio: 1, powerRatio: 1 };
   const capacityBtuh = gross.capacityBtuh * frost.capacityRatio;
-  const blowerHeatBtuh = procedure.btuhPerW.value * unit.blowerW;
+  const blowerW = unit.blowerW * blowerRatio;
+  const blowerBtuh = procedure.btuhPerW.value * blowerW;
   return {
     capacityBtuh,
-    netCapacityBtuh: capacityBtuh + (heating ? blowerHeatBtuh : -blowerHeatBtuh),
+    netCapacityBtuh: capacityBtuh + (heating ? blowerBtuh : -blowerBtuh),
     outdoorUnitW: gross.powerW * frost.powerRatio,
-    blowerW: unit.blowerW,
+    blowerW,
     beyondRange: gross.beyondRange,
   };
 }
 
 /**
- * Gross capacity and outdoor-unit power of one mode, frost-free.
+ * Gross capacity and outdoor-unit power of one mode at nominal speed, frost-free.
  *
  * @param performance  one mode of a healthy unit
  * @param indoorF  cooling: return wet bulb; heating: dry bulb [F]
@@ -68,11 +109,11 @@ export function steadyState(unit: HealthyUnit, conditions: SteadyConditions): St
  * Outside the curve's range: held at its edge and marked.
  * Check: tests/diagnostics/healthy-unit/steady-state.test.ts
  */
-export function grossPoint(
-  performance: ModePerformance,
-  indoorF: number,
-  outdoorF: number,
-): { readonly capacityBtuh: number; readonly powerW: number; readonly beyondRange: boolean } {
+export function grossPoint(performance: ModePerformance, indoorF: number, outdoorF: number): GrossPoint {
+  const nominal = performance.speeds?.speeds[performance.speeds.nominal];
+  if (performance.speeds !== undefined && nominal !== undefined) {
+    return speedGross(performance.speeds, nominal, performance.curve, indoorF, outdoorF);
+  }
   const point = curvePoint(performance.curve, indoorF, outdoorF);
   const capacityTilt = Math.exp(tiltAt(performance.capacityTilt, outdoorF));
   const powerTilt = Math.exp(tiltAt(performance.powerTilt, outdoorF));

@@ -77,15 +77,31 @@ describe('wiring: what the model is built from', () => {
     expect(build({ kind: 'airConditioner', nominalTons: 3 }).heating).toBeUndefined();
   });
 
-  it('units of several speeds are marked as equivalents', () => {
-    const unit = build(
-      { kind: 'heatPump', nominalTons: 3, ratings: { seer2BtuPerWh: 18, hspf2BtuPerWh: 9 } },
-      { tier: 'variableSpeed' },
-    );
-    expect(unit.cooling.equivalentSingleSpeed).toBe(true);
-    expect(unit.notes.map((n) => n.code)).toContain('equivalentSingleSpeed');
+  it('units of several speeds follow published points, and say so', () => {
+    const ratings: Ratings = { seer2BtuPerWh: 18, hspf2BtuPerWh: 9 };
+    const unit = build({ kind: 'heatPump', nominalTons: 3, ratings }, { tier: 'variableSpeed' });
+    expect(unit.cooling.speeds?.speeds).toHaveLength(3);
+    expect(unit.cutOutF).toBe(-20);
+    expect(unit.notes.map((n) => n.code)).toContain('speedsInterpolated');
     // EER2 by the published regression: 0.31 x 18 + 6.45
     expect(fact(unit, 'coolingRatingAt95')?.value).toBeCloseTo(12.03, 9);
+    const two = build({ kind: 'heatPump', nominalTons: 3, ratings }, { tier: 'twoSpeed' });
+    expect(two.heating?.speeds?.speeds).toHaveLength(2);
+    expect(two.cutOutF).toBe(0);
+    expect(build({ kind: 'heatPump', nominalTons: 3, ratings }).cooling.speeds).toBeUndefined();
+  });
+
+  it('an older rating of such a unit is converted, and said to be', () => {
+    const older = build(
+      { kind: 'airConditioner', nominalTons: 3, ratings: { seerBtuPerWh: 20 } },
+      { tier: 'variableSpeed' },
+    );
+    const newer = build(
+      { kind: 'airConditioner', nominalTons: 3, ratings: { seer2BtuPerWh: 19 } },
+      { tier: 'variableSpeed' },
+    );
+    expect(older.cooling.speeds).toEqual(newer.cooling.speeds);
+    expect(older.notes).toContainEqual({ code: 'olderRatingConverted', values: { mode: 'cooling' } });
   });
 });
 

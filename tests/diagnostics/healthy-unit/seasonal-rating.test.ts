@@ -6,7 +6,6 @@ import {
   type Region,
   seasonalCoolingRating,
   seasonalHeatingRating,
-  substituteFrostTest,
 } from '@/lib/diagnostics/healthy-unit/seasonal-rating';
 import reference from '../../reference/seasonal-ratings.json';
 
@@ -134,15 +133,6 @@ describe('outside: parts of the heating procedure', () => {
     expect(designRequirementBtuh(35_460, 'IV')).toBe(35_000);
     expect(designRequirementBtuh(35_460, 'I')).toBe(15_000);
     expect(designRequirementBtuh(35_460, 'V')).toBe(35_000);
-  });
-
-  it('the 35 F substitute is 0.9 and 0.985 of the line from 17 F to 47 F [Appendix M, worked by hand]', () => {
-    const frost = substituteFrostTest(
-      { capacityBtuh: 36_000, powerW: 3_400 },
-      { capacityBtuh: 22_000, powerW: 2_900 },
-    );
-    expect(frost.capacityBtuh).toBeCloseTo(27_360, 6);
-    expect(frost.powerW).toBeCloseTo(3_152, 6);
   });
 
   it('the procedure steps down just below 45 F and is continuous at 17 F', () => {
