@@ -1,3 +1,4 @@
+import { ScrollBox } from '@/components/results/scroll-box';
 import { t } from '@/components/words/words';
 
 /** The numbers of a chart as a table, for everyone who would rather read than look. */
@@ -9,8 +10,7 @@ export function NumberTable(props: {
   return (
     <details className="mt-2">
       <summary className="flex min-h-12 items-center font-semibold">{t('chart.numbers')}</summary>
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a box that scrolls must be reachable by keyboard */}
-      <section className="scroll-box" tabIndex={0} aria-label={t('chart.table', { title: props.caption })}>
+      <ScrollBox title={props.caption}>
         <table className="w-full">
           <caption className="text-left text-soft">{props.caption}</caption>
           <thead>
@@ -44,7 +44,7 @@ export function NumberTable(props: {
             ))}
           </tbody>
         </table>
-      </section>
+      </ScrollBox>
     </details>
   );
 }

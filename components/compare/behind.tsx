@@ -1,3 +1,4 @@
+import { ScrollBox } from '@/components/results/scroll-box';
 import { Titled } from '@/components/results/titled';
 import { Fold } from '@/components/visit/fold';
 import { t } from '@/components/words/words';
@@ -11,12 +12,7 @@ export function Behind(props: { readonly pageTwo: Sheet['pageTwo'] }) {
     <Titled title={t('compare.assumed')} level={2} className="panel min-w-0">
       <p className="mt-1">{counts.items.map((item) => item.words).join(', ')}</p>
       <Fold title={assumptions.title} aside={String(assumptions.rows.length)}>
-        {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a box that scrolls must be reachable by keyboard */}
-        <section
-          className="scroll-box"
-          tabIndex={0}
-          aria-label={t('chart.table', { title: assumptions.title })}
-        >
+        <ScrollBox title={assumptions.title}>
           <table className="w-full min-w-2xl">
             <thead>
               <tr className="border-b-2 border-ink">
@@ -40,7 +36,7 @@ export function Behind(props: { readonly pageTwo: Sheet['pageTwo'] }) {
               ))}
             </tbody>
           </table>
-        </section>
+        </ScrollBox>
       </Fold>
       {lists.map((list) => (
         <Fold key={list.title} title={list.title} aside={String(list.sentences.length)}>

@@ -1,5 +1,5 @@
 import type { CompareCell, CompareRow, CompareTable } from '@/components/appraisal/compare-view';
-import { t } from '@/components/words/words';
+import { ScrollBox } from '@/components/results/scroll-box';
 import type { ChoiceColumn } from '@/lib/sheet/sheet';
 
 /** Mark of a kind of choice: a shape besides the colour, the same in tables, bars and lines. */
@@ -17,12 +17,7 @@ export function KindMark(props: { readonly kind: ChoiceColumn['kind'] }) {
 export function ChoiceTable(props: { readonly table: CompareTable; readonly caption: string }) {
   const { columns, rows } = props.table;
   return (
-    // biome-ignore lint/a11y/noNoninteractiveTabindex: a box that scrolls must be reachable by keyboard
-    <section
-      className="scroll-box mt-2 hidden md:block"
-      tabIndex={0}
-      aria-label={t('chart.table', { title: props.caption })}
-    >
+    <ScrollBox title={props.caption} className="mt-2 hidden md:block">
       <table className="w-full table-fixed" style={{ minWidth: `${9 + 8 * columns.length}rem` }}>
         <thead>
           <tr className="border-b-2 border-ink">
@@ -58,7 +53,7 @@ export function ChoiceTable(props: { readonly table: CompareTable; readonly capt
           ))}
         </tbody>
       </table>
-    </section>
+    </ScrollBox>
   );
 }
 
