@@ -3,6 +3,7 @@ import type { Saying } from '../visit/wording';
 
 export const MONTHS = 12;
 export const HOURS_OF_DAY = 24;
+export const HOURS_OF_YEAR = 8760;
 
 /** One year of outdoor temperatures as hours per bin. */
 export type Climate = {

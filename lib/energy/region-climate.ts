@@ -1,9 +1,8 @@
 import procedure from '../diagnostics/healthy-unit/data/test-procedure.json';
 import type { Region } from '../diagnostics/healthy-unit/seasonal-rating';
 import { invariant } from '../math/invariant';
-import { type Climate, HOURS_OF_DAY, hoursByMonthAndBin, MONTHS } from './climate-model';
-
-const HOURS_OF_YEAR = 8760;
+import { type Climate, HOURS_OF_YEAR } from './climate-model';
+import { spreadOverCalendar } from './spread-over-calendar';
 
 /**
  * A test-procedure region as a whole year. Bin fractions become hours through the region's load hours: heating
@@ -41,7 +40,7 @@ export function regionClimate(region: Region, calendar: Climate): Climate {
     name: `Test-procedure region ${region}`,
     kind: 'region',
     binF,
-    hours: spread(binF, binHours, calendar),
+    hours: spreadOverCalendar(binF, binHours, calendar),
     heatingDesignF: table.outdoorDesignF,
     coolingDesignF: procedure.coolingDesignF,
     basis: 'measured',
@@ -62,35 +61,6 @@ function hoursFromLoadHours(
     perHour += (binFrac[i] ?? 0) * loadShare(f);
   });
   return binF.map((_, i) => ((binFrac[i] ?? 0) * loadHours) / perHour);
-}
-
-/** Bin hours spread over months and hours of day as the calendar city's nearest bin that occurs at all. */
-function spread(binF: readonly number[], binHours: readonly number[], calendar: Climate): number[] {
-  const cityBins = calendar.binF.length;
-  const total = new Float64Array(cityBins);
-  hoursByMonthAndBin(calendar).forEach((h, i) => {
-    total[i % cityBins] = (total[i % cityBins] ?? 0) + h;
-  });
-  const cells = MONTHS * HOURS_OF_DAY;
-  const hours = new Array<number>(cells * binF.length).fill(0);
-  binF.forEach((f, bin) => {
-    const from = nearestBin(calendar.binF, total, f);
-    const share = (binHours[bin] ?? 0) / (total[from] ?? 1);
-    for (let cell = 0; cell < cells; cell += 1) {
-      hours[cell * binF.length + bin] = (calendar.hours[cell * cityBins + from] ?? 0) * share;
-    }
-  });
-  return hours;
-}
-
-function nearestBin(cityBinF: readonly number[], total: Float64Array, f: number): number {
-  let best = -1;
-  cityBinF.forEach((c, i) => {
-    const better = best < 0 || Math.abs(c - f) < Math.abs((cityBinF[best] ?? 0) - f);
-    if ((total[i] ?? 0) > 0 && better) best = i;
-  });
-  invariant(best >= 0, 'calendar city has no hours');
-  return best;
 }
 
 function sum(values: readonly number[]): number {
