@@ -27,13 +27,13 @@ export function withAssumedConditions(
     indoorWetBulbF: conditions.indoorWetBulbF ?? assumedConditions.indoorWetBulbF.value,
     ratedCop: conditions.ratedCop ?? assumedConditions.ratedCop.value,
   };
+  const base = effectAt(full);
   return MAY_LACK.filter((name) => conditions[name] === undefined).reduce((part, name) => {
     const { value, sd } = assumedConditions[name];
-    const low = effectAt({ ...full, [name]: value - sd });
-    const high = effectAt({ ...full, [name]: value + sd });
-    const capacity = Math.abs(high.lnCapacity.mean - low.lnCapacity.mean) / 2;
-    const power = Math.abs(high.lnPower.mean - low.lnPower.mean) / 2;
+    const moved = effectAt({ ...full, [name]: value + sd });
+    const capacity = Math.abs(moved.lnCapacity.mean - base.lnCapacity.mean);
+    const power = Math.abs(moved.lnPower.mean - base.lnPower.mean);
     const note: Saying = { code: `${name}Assumed`, values: { value } };
     return capacity + power === 0 ? part : widened(part, capacity, power, [note]);
-  }, effectAt(full));
+  }, base);
 }

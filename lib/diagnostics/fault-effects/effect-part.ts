@@ -116,9 +116,10 @@ export function midway(a: EffectPart, b: EffectPart, notes: readonly Saying[] = 
 
 /** Each code once, the first kept. */
 export function withoutRepeats(notes: readonly Saying[]): readonly Saying[] {
+  if (notes.length < 2) return notes;
   const seen = new Set<string>();
   return notes.filter(({ code, values }) => {
-    const key = JSON.stringify([code, values]);
+    const key = values === undefined ? code : JSON.stringify([code, values]);
     const fresh = !seen.has(key);
     seen.add(key);
     return fresh;

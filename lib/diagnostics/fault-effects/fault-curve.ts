@@ -30,11 +30,11 @@ const SAME = 1e-9;
  * Check: tests/diagnostics/fault-effects/fault-curve.test.ts
  */
 export function worstUpTo(curve: FaultCurve, level: number): CurvePoint {
-  invariant(level >= 0, `level ${level}`);
+  invariant(level >= 0, 'the level is below 0');
   const levels = [...curve.turns.filter((turn) => turn > 0 && turn < level), level];
   const capacityRatio = Math.min(1, ...levels.map(curve.capacityAt));
   const eirRatio = Math.max(1, ...levels.map(curve.eirAt));
-  invariant(capacityRatio > 0 && Number.isFinite(eirRatio), `ratios ${capacityRatio}, ${eirRatio}`);
+  invariant(capacityRatio > 0 && Number.isFinite(eirRatio), 'a ratio is not a positive number');
   return {
     capacityRatio,
     eirRatio,

@@ -17,8 +17,8 @@ export type Held = {
  */
 export function heldIn(value: number, range: readonly number[]): Held {
   const [low, high] = range;
-  invariant(low !== undefined && high !== undefined && low < high, `range ${range.join(' to ')}`);
-  invariant(Number.isFinite(value), `value ${value} is not finite`);
+  invariant(low !== undefined && high !== undefined && low < high, 'the range is empty');
+  invariant(Number.isFinite(value), 'the value to be held in its range is not finite');
   const held = Math.min(high, Math.max(low, value));
   return { value: held, beyond: Math.abs(value - held) / (high - low) };
 }

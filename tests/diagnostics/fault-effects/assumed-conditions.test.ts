@@ -9,10 +9,10 @@ describe('identity: what is not known is assumed, named, and widens', () => {
   it('return air for charge: 75 F, give or take 3 F', () => {
     const unknown = knownEffect({ ...bare, cause: 'lowCharge' });
     const at = (indoorF: number) => knownEffect({ ...bare, cause: 'lowCharge', indoorF });
-    const half = (at(72).lnCapacity.mean - at(78).lnCapacity.mean) / 2;
+    const moved = at(75).lnCapacity.mean - at(78).lnCapacity.mean;
     expect(unknown.lnCapacity.mean).toBe(at(75).lnCapacity.mean);
-    expect(half).toBeGreaterThan(0.01);
-    expect(unknown.lnCapacity.sd).toBeCloseToWithin(Math.hypot(at(75).lnCapacity.sd, half), 1e-12);
+    expect(moved).toBeGreaterThan(0.01);
+    expect(unknown.lnCapacity.sd).toBeCloseToWithin(Math.hypot(at(75).lnCapacity.sd, moved), 1e-12);
     expect(unknown.notes).toEqual([{ code: 'indoorFAssumed', values: { value: 75 } }]);
   });
 

@@ -83,6 +83,16 @@ const curves: readonly { name: string; max: number; curve: fc.Arbitrary<FaultCur
   })),
 ];
 
+describe('identity: power per capacity of the charge curve turns where it is said to', () => {
+  it('overcharge in the cold: the lowest point of a fine grid is one of the turning points', () => {
+    const curve = chargeCurve({ mode: 'heating', indoorC: 0, outdoorC: -8.3 }, false);
+    const levels = Array.from({ length: 30_001 }, (_, i) => i / 100_000);
+    const lowest = levels.reduce((best, level) => (curve.eirAt(level) < curve.eirAt(best) ? level : best));
+    expect(curve.eirAt(lowest)).toBeLessThan(0.999);
+    expect(Math.min(...curve.turns.map((turn) => Math.abs(turn - lowest)))).toBeLessThan(2e-5);
+  });
+});
+
 describe('property: the turning points worked out are all there are', () => {
   it.each(curves)('$name agrees with a fine grid', ({ max, curve }) => {
     expect(curves).toHaveLength(14);

@@ -22,6 +22,10 @@ describe('outside: liquid-line restriction', () => {
     expect(shares[0]).toBeCloseToWithin(0.2, 1e-9);
     expect(shares[1]).toBeCloseToWithin(0.5, 1e-9);
     expect(shares[2]).toBeCloseToWithin(1, 1e-9);
+    const power = (['txv', 'fixedOrifice'] as const).map(
+      (metering) => knownEffect({ ...line, metering, level: 0.05 }).lnPower.mean,
+    );
+    expect((power[0] ?? 0) / (power[1] ?? 0)).toBeCloseToWithin(0.2, 1e-9);
     expect(codesOf(knownEffect({ ...line, level: 0.1 }))).toContain('valveOpensFirst');
   });
 
