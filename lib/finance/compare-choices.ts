@@ -27,6 +27,7 @@ type Grid = {
     readonly input: string;
     readonly low: readonly Outcome[];
     readonly high: readonly Outcome[];
+    readonly stance: true | undefined;
   }[];
 };
 
@@ -78,13 +79,18 @@ function gridOf(model: ComparisonModel): Grid {
   const all = (draw: ComparisonModel['likely']) => model.choices.map((c) => outcomeOf(model, c, draw));
   return {
     likely: all(model.likely),
-    moved: model.deviations.map(({ input, low, high }) => ({ input, low: all(low), high: all(high) })),
+    moved: model.deviations.map(({ input, low, high, stance }) => ({
+      input,
+      low: all(low),
+      high: all(high),
+      stance,
+    })),
   };
 }
 
 /** A result of one choice at every end of every input. */
 function movedOf(grid: Grid, of: (outcomes: readonly Outcome[]) => number): Moved[] {
-  return grid.moved.map(({ input, low, high }) => ({ input, low: of(low), high: of(high) }));
+  return grid.moved.map(({ input, low, high, stance }) => ({ input, low: of(low), high: of(high), stance }));
 }
 
 /** Both choices move together: the same loss, the same prices. */

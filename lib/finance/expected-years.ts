@@ -1,7 +1,7 @@
 import { repairTreats } from '../energy/repair-effect';
 import { invariant } from '../math/invariant';
 import type { CauseId } from '../visit/cause';
-import type { Choice } from '../visit/choice';
+import type { Choice, RepairChoice } from '../visit/choice';
 import conventions from './data/conventions.json';
 import type { MoneyDraw } from './money-draw';
 import { lifeCurve, lifeLeftFrac, yearlyFailureFracs } from './survival';
@@ -103,6 +103,17 @@ export function firstYearEnergyUsd(choice: Choice, draw: MoneyDraw, suspected: C
   return worldsOf(choice, draw, suspected).reduce((sum, w) => sum + w.weightFrac * w.energyUsd, 0);
 }
 
+/**
+ * Whether a repair goes after the cause that is suspected: only then does it take back the raised risk of failure.
+ * With no cause suspected it is taken to.
+ *
+ * Check: tests/finance/expected-years.test.ts
+ */
+export function repairIsAimed(choice: RepairChoice, suspected: CauseId | undefined): boolean {
+  if (suspected === undefined) return true;
+  return (choice.addresses ?? suspected) === suspected && repairTreats(choice, suspected);
+}
+
 function worldsOf(choice: Choice, draw: MoneyDraw, suspected: CauseId | undefined): World[] {
   const found = {
     ageYears: draw.ageYears,
@@ -116,10 +127,7 @@ function worldsOf(choice: Choice, draw: MoneyDraw, suspected: CauseId | undefine
     return [{ weightFrac: 1, ageYears: 0, hazardRatio: 1, energyUsd, bought: true }];
   const shown = choice.shownByRun !== undefined;
   const cured = shown ? 1 : draw.values.repairSuccessFrac;
-  const aimed =
-    shown ||
-    suspected === undefined ||
-    ((choice.addresses ?? suspected) === suspected && repairTreats(choice, suspected));
+  const aimed = repairIsAimed(choice, suspected);
   const hazardRatio = aimed ? 1 : draw.foundHazardRatio;
   return [
     { ...found, weightFrac: cured, energyUsd, hazardRatio },

@@ -18,7 +18,13 @@ export type MoneyDraw = {
 };
 
 /** A draw with one input moved to its low and to its high end, all else likely. */
-export type Deviation = { readonly input: string; readonly low: MoneyDraw; readonly high: MoneyDraw };
+export type Deviation = {
+  readonly input: string;
+  readonly low: MoneyDraw;
+  readonly high: MoneyDraw;
+  /** A way of counting and not a chance: shown among what moves the result, left out of its range. */
+  readonly stance?: true;
+};
 
 /** What a failed unit is replaced by. */
 export type FallbackUnit = {
@@ -30,7 +36,7 @@ export type FallbackUnit = {
 
 type Level = 'low' | 'likely' | 'high';
 
-/** Never varied: the stay is the customer's, the discount rate is a stance and not a chance. The last three act indirectly. */
+/** Not varied as themselves: the stay is the customer's, the discount rate is a stance, the last three act indirectly. */
 const NOT_VARIED: readonly FinanceKey[] = [
   'stayYears',
   'discountFracPerYear',
@@ -57,8 +63,7 @@ export function likelyDraw(
 /**
  * One deviation for each uncertain input: loss mild and severe (all scenarios together), what repairs give back,
  * the price of electricity and the need of the house where they were assumed, age where it was assumed, and every
- * assumption of the money side; where the value left at the end counts, also none of it, since a buyer of the house
- * may pay nothing for a newer unit.
+ * assumption of the money side. Two stances follow: the discount rate, and counting no value left at the end.
  *
  * @returns deviations that change at least one value
  * The need of the house acts in proportion on every scenario: first order, since the load line is set by the size
@@ -95,20 +100,29 @@ export function deviations(
       of('ageYears', (level) => ({ ...build(basis, fallback, {}, likely), ageYears: basis.ageYears[level] })),
     );
   }
-  if (basis.residual === 'linear') {
-    list.push(
-      of('valueLeft', (level) => ({
-        ...build(basis, fallback, {}, likely),
-        valueLeftFrac: level === 'low' ? 0 : 1,
-      })),
-    );
-  }
   for (const key of Object.keys(basis.values) as FinanceKey[]) {
     if (NOT_VARIED.includes(key) || idle(key, basis, fallback)) continue;
     list.push(of(key, (level) => build(basis, fallback, { [key]: basis.values[key][level] }, likely)));
   }
+  list.push(...stances(basis, fallback, likely));
   const plain = JSON.stringify(build(basis, fallback, {}, likely));
   return list.filter((d) => JSON.stringify(d.low) !== plain || JSON.stringify(d.high) !== plain);
+}
+
+function stances(basis: MoneyBasis, fallback: FallbackUnit, likely: MoneyDraw['energyUsd']): Deviation[] {
+  const rate = basis.values.discountFracPerYear;
+  const discounted = (level: Level) => build(basis, fallback, { discountFracPerYear: rate[level] }, likely);
+  const draw = build(basis, fallback, {}, likely);
+  const none: Deviation = {
+    input: 'valueLeft',
+    low: { ...draw, valueLeftFrac: 0 },
+    high: draw,
+    stance: true,
+  };
+  return [
+    { input: 'discountFracPerYear', low: discounted('low'), high: discounted('high'), stance: true },
+    ...(basis.residual === 'linear' ? [none] : []),
+  ];
 }
 
 /** Whether a value plays no part here: a risk that is not raised, a price per ton beside a quoted price. */

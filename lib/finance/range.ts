@@ -3,7 +3,13 @@ import type { Driver } from './comparison';
 import data from './data/conventions.json';
 
 /** A result at the low and the high end of one input. */
-export type Moved = { readonly input: string; readonly low: number; readonly high: number };
+export type Moved = {
+  readonly input: string;
+  readonly low: number;
+  readonly high: number;
+  /** A way of counting and not a chance. */
+  readonly stance?: true | undefined;
+};
 
 /**
  * Range of a result from moving one input at a time: movements up add as squares, and so do movements down, as for
@@ -11,14 +17,15 @@ export type Moved = { readonly input: string; readonly low: number; readonly hig
  *
  * @param likely  result with everything likely
  * @param moved   result with one input at its 10 % and its 90 % point
- * @returns about the 10, 50 and 90 % points; interactions between inputs are left out
+ * @returns about the 10, 50 and 90 % points; interactions between inputs, and stances, are left out
  * Source: root sum of squares, JCGM 100:2008 5.1.2, status memory
  * Check: tests/finance/range.test.ts
  */
 export function rangeOf(likely: number, moved: readonly Moved[]): Estimate {
   let below = 0;
   let above = 0;
-  for (const { low, high } of moved) {
+  for (const { low, high, stance } of moved) {
+    if (stance === true) continue;
     below += Math.min(0, low - likely, high - likely) ** 2;
     above += Math.max(0, low - likely, high - likely) ** 2;
   }

@@ -55,7 +55,8 @@ export function breakEvenPrice(
 }
 
 /**
- * Recommendation on money alone: the lowest total, unless others are about the same; then none.
+ * Recommendation on money alone: the lowest total, unless others are about the same, or another is lowest when a
+ * newer unit leaves no value behind; then none.
  *
  * @param overLowest  range of what each choice costs more than the lowest
  * @returns choice if any, the reason, and what would change it
@@ -83,6 +84,12 @@ export function recommend(
     const choices = [best, ...same].map(nameOf).join(', ');
     const reason = { code: 'aboutTheSame', values: { choices, years } };
     return { aboutTheSameIds: same.map(idOf), recommendation: { reason, wouldChange } };
+  }
+  const other = byStay.find((s) => s.stayYears === years)?.choiceIdWithoutValueLeft ?? idOf(best);
+  if (other !== idOf(best)) {
+    const without = model.choices.find((c) => c.choice.id === other)?.choice.name ?? other;
+    const reason = { code: 'dependsOnValueLeft', values: { choice: nameOf(best), without, years } };
+    return { aboutTheSameIds: [], recommendation: { reason, wouldChange } };
   }
   const next = rivals.reduce((a, b) => ((totals[b] ?? 0) < (totals[a] ?? 0) ? b : a));
   const leave = model.choices.findIndex((c) => c.choice.kind === 'leave');

@@ -33,7 +33,7 @@ test('property: only what is uncertain here varies', () => {
     'survivalShape',
   ];
   always.push('medianLifeYears', 'outOfHoursPremiumFrac', 'upkeepUsdPerYear', 'smallRepairsOldUsdPerYear');
-  always.push('smallRepairsNewUsdPerYear', 'repairSuccessFrac', 'valueLeft');
+  always.push('smallRepairsNewUsdPerYear', 'repairSuccessFrac', 'valueLeft', 'discountFracPerYear');
   expect(inputs(basis(), energy, quoted, repairs).sort()).toEqual([...always, 'ailingHazardRatio'].sort());
   expect(inputs(basis({}, findingsOf()), energy, { scenarioId: 'healthy' }, repairs).sort()).toEqual(
     [...always, 'replacementUsdPerTon'].sort(),
@@ -44,7 +44,10 @@ test('property: only what is uncertain here varies', () => {
   expect(inputs(assumed, energy, quoted, repairs)).toEqual(
     expect.arrayContaining(['electricityUsdPerKwh', 'sizingFactorFrac']),
   );
-  expect(inputs(assumed, energy, quoted, repairs)).not.toContain('discountFracPerYear');
+  const stances = deviations(basis(), energy, quoted, repairs)
+    .filter((d) => d.stance)
+    .map((d) => d.input);
+  expect(stances).toEqual(['discountFracPerYear', 'valueLeft']);
 });
 
 test('property: loss moves every scenario together, recovery only repairs, price and need all in proportion', () => {
@@ -68,7 +71,7 @@ test('property: an energy cost that is no cost is our own mistake', () => {
   expect(() => likelyDraw(basis(), broken, quoted, repairs)).toThrow('energy cost');
 });
 
-test('property: no value left is an end of the range only where it counts at all', () => {
+test('property: no value left is a stance only where it counts at all', () => {
   const none = basis({ convention: { residual: 'none' } });
   expect(inputs(none, energy, quoted, repairs)).not.toContain('valueLeft');
   expect(likelyDraw(none, energy, quoted, repairs).valueLeftFrac).toBe(0);

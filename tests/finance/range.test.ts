@@ -62,6 +62,12 @@ describe('ranges', () => {
 
   test('property: an input that moves the result one way only widens that side', () => {
     expect(rangeOf(100, [{ input: 'x', low: 130, high: 110 }])).toEqual({ low: 100, likely: 100, high: 130 });
+    expect(rangeOf(100, [{ input: 'x', low: 50, high: 200, stance: true }])).toEqual({
+      low: 100,
+      likely: 100,
+      high: 100,
+    });
+    expect(driversOf(100, [{ input: 'x', low: 50, high: 200, stance: true }])).toHaveLength(1);
     expect(rangeOf(100, [])).toEqual({ low: 100, likely: 100, high: 100 });
   });
 

@@ -6,7 +6,17 @@ import en from '@/lib/finance/wording/en.json';
 import type { Choice } from '@/lib/visit/choice';
 import { say } from '@/lib/visit/wording';
 import { near } from './checks';
-import { allChoices, drier, energyOf, exampleCosts, exampleInput, leave, orifice, single } from './fixtures';
+import {
+  allChoices,
+  drier,
+  energyOf,
+  exampleCosts,
+  exampleInput,
+  leave,
+  orifice,
+  single,
+  variable,
+} from './fixtures';
 
 const priced = (choice: Choice, usd: number): Choice => ({
   ...choice,
@@ -65,6 +75,23 @@ describe('recommendation', () => {
     expect(c.lowestTotalId).toBe('leave');
     expect(c.recommendation.choiceId).toBeUndefined();
     expect(c.choices.map((x) => x.priced)).toEqual([true, false]);
+  });
+});
+
+describe('value left at the end', () => {
+  test('property: nothing is recommended when the lowest depends on what a newer unit is worth then', () => {
+    // three years, a unit sure to last them, energy known: on a straight line most of a new unit's price comes back
+    const input = {
+      ...exampleInput({ choices: [leave, { ...variable, rebates: [] }], site: { stayYears: 3 } }, 'none'),
+      energy: energyOf({ ...exactCosts, asFound: { likely: 2600 }, variable: { likely: 700 } }),
+    };
+    const c = compareChoices(input);
+    expect([c.lowestTotalId, c.lowestByStay[2]?.choiceIdWithoutValueLeft]).toEqual(['variable', 'leave']);
+    expect(c.aboutTheSameIds).toEqual([]);
+    expect(c.recommendation.choiceId).toBeUndefined();
+    expect(say(en, c.recommendation.reason)).toContain('If it counts for nothing, "Leave as is" does.');
+    const none = compareChoices({ ...input, visit: { ...input.visit, convention: { residual: 'none' } } });
+    expect(none.recommendation.choiceId).toBe('leave');
   });
 });
 

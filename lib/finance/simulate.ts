@@ -1,0 +1,194 @@
+import type { EnergyResult } from '../energy/energy-result';
+import type { Estimate } from '../math/estimate';
+import { invariant } from '../math/invariant';
+import { type ComparisonModel, capitalTodayUsd } from './comparison-model';
+import conventions from './data/conventions.json';
+import { repairIsAimed } from './expected-years';
+import { usdOf } from './money';
+import { capitalFlows, type PricedChoice } from './priced-choice';
+import { type Columns, drawColumns } from './simulation-columns';
+import { type KernelDraw, type KernelUnit, simulationKernel } from './simulation-kernel';
+
+export type SimulatedChoice = {
+  readonly id: string;
+  readonly meanTodayUsd: number;
+  /** Standard error of the mean. */
+  readonly standardErrorUsd: number;
+  /** 10, 50 and 90 % points of the draws. */
+  readonly totalTodayUsd: Estimate;
+  /** Share of the draws in which it costs least; over all choices with a price these add up to 1. */
+  readonly cheapestFrac: number;
+  /** What it costs on average above the cheapest of each draw. */
+  readonly expectedRegretUsd: number;
+};
+
+export type Simulation = {
+  readonly draws: number;
+  readonly seed: number;
+  readonly choices: readonly SimulatedChoice[];
+  /** What knowing everything uncertain before choosing would save on average: the smallest expected regret. */
+  readonly perfectInformationUsd: number;
+};
+
+/**
+ * Totals in today's money of every choice in many draws of everything uncertain. Within a draw, failures count with
+ * their exact expected cost; a repair either cures or does not.
+ *
+ * @param model   prepared comparison
+ * @param energy  yearly energy
+ * @param draws   number of draws, whole, >= 1
+ * @param seed    whole number; the same seed gives the same result everywhere
+ * @returns totals by choice (model's order), each of length `draws`
+ * Check: tests/finance/simulate.test.ts
+ */
+export function simulateTotals(
+  model: ComparisonModel,
+  energy: EnergyResult,
+  draws: number,
+  seed: number,
+): Float64Array[] {
+  const columns = drawColumns(model, energy, draws, seed);
+  const { basis, likely } = model;
+  const oldAge = conventions.values.smallRepairsOldFromAgeYears.value;
+  const kernel = simulationKernel(basis.stayYears, basis.timing === 'midYear', oldAge);
+  const d = likely.values.discountFracPerYear;
+  const plans = model.choices.map((priced) => ({
+    priced,
+    ownTodayUsd: capitalTodayUsd(capitalFlows(priced, basis.stayYears), d),
+    fill: unitOf(model, priced, columns),
+    totals: new Float64Array(draws),
+  }));
+  const draw = { ...EMPTY_DRAW };
+  const unit: KernelUnit = { ageYears: 0, hazardRatio: 1, energyUsd: 0, leavesUsd: 0 };
+  const fallbackEnergy = columns.energyUsd[model.fallback.scenarioId];
+  invariant(fallbackEnergy !== undefined, `no energy scenario "${model.fallback.scenarioId}"`);
+  for (let n = 0; n < draws; n += 1) {
+    fillDraw(draw, columns, n, fallbackEnergy[n] as number);
+    kernel.start(draw);
+    for (const plan of plans) {
+      plan.fill(unit, n);
+      plan.totals[n] = plan.ownTodayUsd + kernel.runningTodayUsd(unit);
+    }
+  }
+  return plans.map((plan) => plan.totals);
+}
+
+/**
+ * What the draws say about each choice.
+ *
+ * @param totals  totals by choice, as from `simulateTotals`
+ * Choices without a price are summed up but never count as cheapest.
+ * Check: tests/finance/simulate.test.ts
+ */
+export function summarise(model: ComparisonModel, totals: readonly Float64Array[], seed: number): Simulation {
+  const draws = totals[0]?.length ?? 0;
+  invariant(draws >= 1 && totals.length === model.choices.length, `${totals.length} choices, ${draws} draws`);
+  const ranked = model.choices.flatMap((c, i) => (c.priced ? [i] : []));
+  const lowest = new Float64Array(draws);
+  const wins = new Float64Array(totals.length);
+  for (let n = 0; n < draws; n += 1) {
+    let best = ranked[0] as number;
+    for (const i of ranked) if (at(totals, i, n) < at(totals, best, n)) best = i;
+    lowest[n] = at(totals, best, n);
+    wins[best] = (wins[best] as number) + 1;
+  }
+  const lowestMean = mean(lowest);
+  const choices = model.choices.map((c, i): SimulatedChoice => {
+    const own = totals[i] as Float64Array;
+    const meanTodayUsd = mean(own);
+    const spread = Math.sqrt(mean(own.map((x) => (x - meanTodayUsd) ** 2)));
+    const sorted = own.slice().sort();
+    return {
+      id: c.choice.id,
+      meanTodayUsd,
+      standardErrorUsd: spread / Math.sqrt(draws),
+      totalTodayUsd: {
+        low: quantile(sorted, 0.1),
+        likely: quantile(sorted, 0.5),
+        high: quantile(sorted, 0.9),
+      },
+      cheapestFrac: (wins[i] as number) / draws,
+      expectedRegretUsd: meanTodayUsd - lowestMean,
+    };
+  });
+  const regrets = ranked.map((i) => choices[i]?.expectedRegretUsd ?? 0);
+  return { draws, seed, choices, perfectInformationUsd: Math.max(0, Math.min(...regrets)) };
+}
+
+const EMPTY_DRAW: KernelDraw = {
+  discountFrac: 0,
+  inflationFrac: 0,
+  escalationFrac: 0,
+  shape: 1,
+  medianLifeYears: 1,
+  premiumFrac: 0,
+  upkeepUsd: 0,
+  smallRepairsOldUsd: 0,
+  smallRepairsNewUsd: 0,
+  replacementUsd: 0,
+  replacementEnergyUsd: 0,
+  valueLeftFrac: 0,
+};
+
+function fillDraw(draw: KernelDraw, columns: Columns, n: number, replacementEnergyUsd: number): void {
+  const { values } = columns;
+  draw.discountFrac = values.discountFracPerYear[n] as number;
+  draw.inflationFrac = values.inflationFracPerYear[n] as number;
+  draw.escalationFrac = values.electricityEscalationFracPerYear[n] as number;
+  draw.shape = values.survivalShape[n] as number;
+  draw.medianLifeYears = values.medianLifeYears[n] as number;
+  draw.premiumFrac = values.outOfHoursPremiumFrac[n] as number;
+  draw.upkeepUsd = values.upkeepUsdPerYear[n] as number;
+  draw.smallRepairsOldUsd = values.smallRepairsOldUsdPerYear[n] as number;
+  draw.smallRepairsNewUsd = values.smallRepairsNewUsdPerYear[n] as number;
+  draw.replacementUsd = columns.replacementUsd[n] as number;
+  draw.replacementEnergyUsd = replacementEnergyUsd;
+  draw.valueLeftFrac = columns.valueLeftFrac[n] as number;
+}
+
+/** Writes the unit a choice starts with in a draw. */
+function unitOf(
+  model: ComparisonModel,
+  priced: PricedChoice,
+  columns: Columns,
+): (unit: KernelUnit, n: number) => void {
+  const { choice } = priced;
+  const found = columns.energyUsd.asFound as Float64Array;
+  const own = choice.kind === 'leave' ? found : columns.energyUsd[choice.id];
+  invariant(own !== undefined, `no energy scenario "${choice.id}"`);
+  if (choice.kind === 'replace') {
+    const leavesUsd = usdOf(priced.netPrice);
+    return (unit, n) => {
+      unit.ageYears = 0;
+      unit.hazardRatio = 1;
+      unit.energyUsd = own[n] as number;
+      unit.leavesUsd = leavesUsd;
+    };
+  }
+  const aimed = choice.kind === 'repair' && repairIsAimed(choice, model.suspected);
+  return (unit, n) => {
+    const cured = choice.kind === 'repair' && columns.cured[n] === 1;
+    unit.ageYears = columns.ageYears[n] as number;
+    unit.hazardRatio = cured && aimed ? 1 : (columns.foundHazardRatio[n] as number);
+    unit.energyUsd = (cured ? own[n] : found[n]) as number;
+    unit.leavesUsd = 0;
+  };
+}
+
+function at(totals: readonly Float64Array[], i: number, n: number): number {
+  return (totals[i] as Float64Array)[n] as number;
+}
+
+function mean(values: Float64Array): number {
+  let sum = 0;
+  for (let n = 0; n < values.length; n += 1) sum += values[n] as number;
+  return sum / values.length;
+}
+
+/** Linear between the sorted draws. */
+function quantile(sorted: Float64Array, p: number): number {
+  const place = p * (sorted.length - 1);
+  const below = Math.floor(place);
+  const left = sorted[below] as number;
+  return left + (((sorted[below + 1] ?? left) as number) - left) * (place - below);
+}

@@ -1,0 +1,58 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { comparisonModel } from '@/lib/finance/comparison-model';
+import { drawColumns, twoPiece } from '@/lib/finance/simulation-columns';
+import { Z_10_90 } from '@/lib/math/estimate';
+import { anyInput } from './arbitraries';
+import { near } from './checks';
+import { exampleInput } from './fixtures';
+
+test('identity: the two-piece curve meets its 10, 50 and 90 % points', () => {
+  const value = { low: 15, likely: 18, high: 20.5 };
+  near(twoPiece(value, -Z_10_90), 15, 1e-12, '10 %');
+  near(twoPiece(value, 0), 18, 0, '50 %');
+  near(twoPiece(value, Z_10_90), 20.5, 1e-12, '90 %');
+});
+
+test('outside: shares of the draws below and above the stated points', () => {
+  const input = exampleInput();
+  const columns = drawColumns(comparisonModel(input), input.energy, 20_000, 11);
+  const below = (column: Float64Array, x: number) => column.filter((v) => v < x).length / 20_000;
+  // 4 standard errors: 0.0085 at a share of 0.1, 0.0141 at 0.5
+  near(below(columns.values.medianLifeYears, 15), 0.1, 0.0085, 'life 10 %');
+  near(below(columns.values.medianLifeYears, 20.5), 0.9, 0.0085, 'life 90 %');
+  near(below(columns.energyUsd.asFound ?? new Float64Array(), 1640), 0.1, 0.0085, 'energy 10 %');
+  near(below(columns.energyUsd.asFound ?? new Float64Array(), 2180), 0.9, 0.0085, 'energy 90 %');
+  near(below(columns.foundHazardRatio, 1.2), 0.5, 0.0141, 'hazard');
+  near(columns.cured.reduce((a, b) => a + b, 0) / 20_000, 0.84, 0.02, 'cured about as often as it should');
+  expect(new Set(columns.energyUsd.single)).toEqual(new Set([1180]));
+  expect(new Set(columns.replacementUsd)).toEqual(new Set([9002.05]));
+  expect(new Set(columns.values.discountFracPerYear)).toEqual(new Set([0.05]));
+});
+
+test('property: another seed gives other draws, another choice does not reshuffle them', () => {
+  const input = exampleInput();
+  const few = exampleInput({ choices: [] });
+  const columns = (i: typeof input, seed: number) =>
+    drawColumns(comparisonModel(i), i.energy, 50, seed).values.medianLifeYears;
+  expect(columns(input, 1)).toEqual(columns(few, 1));
+  expect(columns(input, 1)).not.toEqual(columns(input, 2));
+});
+
+test('property: whatever is assumed, draws stay inside the limits and a repair never costs energy', () => {
+  fc.assert(
+    fc.property(anyInput, fc.integer({ min: 0, max: 1e6 }), (input, seed) => {
+      const model = comparisonModel(input);
+      const c = drawColumns(model, input.energy, 40, seed);
+      const all = [...Object.values(c.values), ...Object.values(c.energyUsd), c.ageYears, c.foundHazardRatio];
+      expect(all.every((column) => column.every((x) => Number.isFinite(x) && x >= -0.1))).toBe(true);
+      expect(c.values.medianLifeYears.every((x) => x >= 3 && x <= 60)).toBe(true);
+      expect(c.valueLeftFrac.every((x) => x >= 0 && x <= 1)).toBe(true);
+      const repairs = model.choices
+        .filter((p) => p.choice.kind === 'repair')
+        .map((p) => c.energyUsd[p.choice.id]);
+      expect(repairs.every((e) => e?.every((usd, n) => usd <= (c.energyUsd.asFound?.[n] ?? -1)))).toBe(true);
+    }),
+    { numRuns: 60 },
+  );
+});
