@@ -1,3 +1,4 @@
+import { fieldAt } from '../../visit/field-at';
 import type { Mode, ReadingName, Run } from '../../visit/run';
 import data from '../data/targets.json';
 import { sensibleFactor } from '../derived/air-side';
@@ -33,11 +34,17 @@ export function supposing(context: RunContext, names: readonly ReadingName[]): R
   for (const name of order(names)) {
     if (current.run[name] !== undefined) continue;
     const value = supposed(current, name);
-    if (value === undefined || !Number.isFinite(value)) continue;
+    if (value === undefined || !readable(name, value)) continue;
     const run: Run = { ...current.run, [name]: value };
     current = runContext({ ...current, run });
   }
   return current;
+}
+
+/** Whether a run could hold the value at all: beside a wild reading, a supposed one may come out absurd. */
+function readable(name: ReadingName, value: number): boolean {
+  const { min, max } = fieldAt(['runs', '0', name]);
+  return Number.isFinite(value) && (min === undefined || value >= min) && (max === undefined || value <= max);
 }
 
 /** Conditions first, then pressures, then line temperatures, which hang on them. */

@@ -58,17 +58,17 @@ export function wouldNarrow(
   const modes: readonly Mode[] = visit.unit.kind === 'heatPump' ? ['cooling', 'heating'] : ['cooling'];
   const found: { readonly gain: number; readonly saying: Saying }[] = [];
   for (const mode of modes) {
-    const last = lastOf(runs, mode);
-    const context = last?.context ?? emptyRun(visit, healthy, mode, runs);
-    const flags = last?.flags ?? [];
+    const first = firstOf(runs, mode);
+    const context = first?.context ?? emptyRun(visit, healthy, mode, runs);
+    const flags = first?.flags ?? [];
     const now = spreadOf(visit, context, flags);
-    for (const candidate of candidates(mode, context, last !== undefined)) {
+    for (const candidate of candidates(mode, context, first !== undefined)) {
       const readings = candidate.readings.filter((name) => context.run[name] === undefined);
       const then = spreadOf(visit, supposing(context, readings), flags);
       push(found, candidate, readings, 1 - then / now);
     }
     const better = withRatings(visit.unit, healthy, visit.visitDate);
-    if (better !== undefined && last !== undefined) {
+    if (better !== undefined && first !== undefined) {
       const gain = 1 - spreadOf(visit, { ...context, healthy: better }, flags) / now;
       push(found, { code: 'ratings', mode, readings: [] }, [], gain);
     }
@@ -112,8 +112,8 @@ function spreadOf(visit: Visit, context: RunContext, flags: readonly Flag[]): nu
   return Math.hypot(loss.lnCapacity.sd, loss.lnPower.sd);
 }
 
-function lastOf(runs: readonly NarrowRun[], mode: Mode): NarrowRun | undefined {
-  return runs.filter(({ context }) => context.run.mode === mode).at(-1);
+function firstOf(runs: readonly NarrowRun[], mode: Mode): NarrowRun | undefined {
+  return runs.find(({ context }) => context.run.mode === mode);
 }
 
 function emptyRun(visit: Visit, healthy: HealthyUnit, mode: Mode, runs: readonly NarrowRun[]): RunContext {

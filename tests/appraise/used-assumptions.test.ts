@@ -1,0 +1,37 @@
+import { expect, it } from 'vitest';
+import { appraise } from '@/lib/appraise/appraise';
+import type { Visit } from '@/lib/visit/visit';
+import { bareVisit } from '../visit/visit-fixture';
+import { demoFiles } from './demo-files';
+
+const keysOf = (visit: Visit) => appraise(visit).assumptions.map((a) => a.key);
+
+it('wiring: what was entered is no longer assumed', () => {
+  const assumed = ['stayYears', 'ageYears', 'electricityUsdPerKwh'];
+  expect(keysOf(bareVisit())).toEqual(expect.arrayContaining(assumed));
+  const entered = bareVisit({
+    site: { stayYears: 7 },
+    unit: { kind: 'heatPump', nominalTons: 3, manufactureYear: 2012 },
+    tariff: { kind: 'flat', energyUsdPerKwh: 0.15 },
+  });
+  expect(keysOf(entered).filter((key) => assumed.includes(key))).toEqual([]);
+});
+
+it('wiring: the shell loss is assumed only where a heat balance was made', () => {
+  expect(keysOf(bareVisit())).not.toContain('shellLossFrac');
+  expect(keysOf(demoFiles.find((v) => v.id === 'end-of-life') as Visit)).toContain('shellLossFrac');
+});
+
+it("wiring: the visit's own assumption shows who set it", () => {
+  const own = {
+    key: 'discountFracPerYear' as const,
+    low: 0.02,
+    likely: 0.03,
+    high: 0.04,
+    source: 'savings account',
+  };
+  const found = appraise(bareVisit({ assumptions: [own] })).assumptions.find(
+    (a) => a.key === 'discountFracPerYear',
+  );
+  expect(found).toMatchObject({ likely: 0.03, setBy: 'visit', source: 'savings account' });
+});
