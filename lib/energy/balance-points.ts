@@ -38,7 +38,7 @@ export function balancePoints(bins: UnitBins, ratios: LossRatios, context: YearC
 /**
  * Outdoor temperature below which the compressor alone no longer carries the house.
  *
- * @returns [F]; the cut-out if the compressor carries everything down to it; undefined if it never does or the unit
+ * @returns [F]; the cut-out or switch-over if the compressor carries everything down to it; undefined if it never does or the unit
  *   does not heat
  * Check: tests/energy/balance-points.test.ts
  */
@@ -46,12 +46,13 @@ export function balancePointF(bins: UnitBins, ratios: LossRatios, context: YearC
   const { unit } = bins;
   if (!context.heats || unit.heating === undefined) return undefined;
   const { load } = context;
+  const lowestF = Math.max(unit.cutOutF, bins.furnace?.switchOverF ?? unit.cutOutF);
   const spareBtuh = (outdoorF: number): number =>
-    mostBtuh(heatingSteps(unit, Math.max(outdoorF, unit.cutOutF + JUST_ABOVE_FD), load), ratios) -
+    mostBtuh(heatingSteps(unit, Math.max(outdoorF, lowestF + JUST_ABOVE_FD), load), ratios) -
     heatingLoadBtuh(load, outdoorF);
-  if (load.heatingBalanceF <= unit.cutOutF) return undefined;
-  if (spareBtuh(unit.cutOutF) >= 0) return unit.cutOutF;
-  const root = findRoot(spareBtuh, unit.cutOutF, load.heatingBalanceF, 0.001);
+  if (load.heatingBalanceF <= lowestF) return undefined;
+  if (spareBtuh(lowestF) >= 0) return lowestF;
+  const root = findRoot(spareBtuh, lowestF, load.heatingBalanceF, 0.001);
   return root.kind === 'root' ? root.x : undefined;
 }
 

@@ -19,6 +19,9 @@ export type EnergyYear = {
   readonly unmetHours: number;
   readonly unmetBtu: number;
   readonly co2Lb: number;
+  /** With a furnace behind the heat pump: fuel burnt and its cost, which `costUsd` holds too. */
+  readonly fuelBtu?: number;
+  readonly fuelCostUsd?: number;
   /** Length 12, January first. */
   readonly byMonth: readonly {
     readonly heatingKwh: number;

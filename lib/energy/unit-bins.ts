@@ -1,6 +1,7 @@
 import type { HealthyUnit } from '../diagnostics/healthy-unit/healthy-unit-model';
 import type { CompressorStep } from '../diagnostics/healthy-unit/run-steps';
 import { type SteadyState, speedSteps } from '../diagnostics/healthy-unit/steady-state';
+import type { Furnace } from './furnace';
 import type { HouseLoad } from './house-load';
 
 /** What a healthy unit can do in each temperature bin, at each of its speeds; computed once, scaled by losses. */
@@ -10,6 +11,8 @@ export type UnitBins = {
   /** Per bin, lowest speed first, frost averaged in; empty for cooling-only units and at or below the cut-out. */
   readonly heating: readonly (readonly CompressorStep[])[];
   readonly cooling: readonly (readonly CompressorStep[])[];
+  /** Heats below its switch-over temperature, in place of strips. */
+  readonly furnace?: Furnace;
 };
 
 /**
@@ -18,13 +21,21 @@ export type UnitBins = {
  * @param unit  healthy unit
  * @param binF  bin temperatures [F]
  * @param load  room conditions
+ * @param furnace  if a furnace takes over in the cold
  * Check: tests/energy/unit-year.test.ts
  */
-export function unitBins(unit: HealthyUnit, binF: readonly number[], load: HouseLoad): UnitBins {
+export function unitBins(
+  unit: HealthyUnit,
+  binF: readonly number[],
+  load: HouseLoad,
+  furnace?: Furnace,
+): UnitBins {
+  const lowestF = Math.max(unit.cutOutF, furnace?.switchOverF ?? unit.cutOutF);
   return {
+    ...(furnace === undefined ? {} : { furnace }),
     unit,
     binF,
-    heating: binF.map((outdoorF) => heatingSteps(unit, outdoorF, load)),
+    heating: binF.map((outdoorF) => (outdoorF <= lowestF ? [] : heatingSteps(unit, outdoorF, load))),
     cooling: binF.map((outdoorF) => {
       const indoorWetBulbF = load.coolingRoomWetBulbF;
       return speedSteps(unit, { mode: 'cooling', outdoorF, indoorWetBulbF, frost: 'none' }).map(stepOf);

@@ -1,9 +1,10 @@
 import type { CompressorStep } from '../diagnostics/healthy-unit/run-steps';
 import { invariant } from '../math/invariant';
-import { coolingHour, type HeatingHour, heatingHour } from './bin-hour';
+import { coolingHour, heatingHour } from './bin-hour';
 import { MONTHS } from './climate-model';
 import defaults from './data/load-defaults.json';
 import type { EnergyYear } from './energy-result';
+import { type Furnace, type FurnaceHour, fuelCo2LbPerMmbtu, withFurnace } from './furnace';
 import { coolingLoadBtuh, type HouseLoad, heatingLoadBtuh } from './house-load';
 import type { Pricing } from './tariff/pricing';
 import type { UnitBins } from './unit-bins';
@@ -41,6 +42,7 @@ type BinMeans = {
   readonly coolingW: number;
   readonly blowerW: number;
   readonly standbyW: number;
+  readonly fuelBtuh: number;
   readonly heatBtuh: number;
   readonly coolBtuh: number;
   readonly unmetBtuh: number;
@@ -53,7 +55,7 @@ type BinMeans = {
  * @param bins     full-speed performance per bin
  * @param ratios   loss per mode; capacity ratios > 0, power ratios > 0
  * @param context  load, hours, pricing, emission factor
- * @returns kWh by use, cost [USD] of energy alone (fixed charges apart), unmet hours, CO2 [lb]
+ * @returns kWh by use, cost [USD] of energy alone, fuel included (fixed charges apart), unmet hours, CO2 [lb]
  * @throws invariant if a ratio is not positive
  * Source: bin method with the part-load factor of AHRI 210/240; status secondary
  * Check: tests/energy/unit-year.test.ts
@@ -74,7 +76,8 @@ export function unitYear(bins: UnitBins, ratios: LossRatios, context: YearContex
       stripKwh: part.stripKwh,
       coolingKwh: part.coolingKwh,
       otherKwh: part.blowerKwh + part.standbyKwh,
-      costUsd: monthCostUsd(context.pricing, month, means, kwhOf(part)),
+      costUsd:
+        monthCostUsd(context.pricing, month, means, kwhOf(part)) + part.fuelBtu * fuelUsdPerBtu(bins.furnace),
     });
     addTotals(total, part);
   }
@@ -91,7 +94,10 @@ export function unitYear(bins: UnitBins, ratios: LossRatios, context: YearContex
     coolingDeliveredBtu: total.coolBtu,
     unmetHours: total.unmetHours,
     unmetBtu: total.unmetBtu,
-    co2Lb: totalKwh * context.co2LbPerKwh,
+    co2Lb: totalKwh * context.co2LbPerKwh + total.fuelBtu * fuelCo2LbPerBtu(bins.furnace),
+    ...(bins.furnace === undefined
+      ? {}
+      : { fuelBtu: total.fuelBtu, fuelCostUsd: total.fuelBtu * fuelUsdPerBtu(bins.furnace) }),
     byMonth,
   };
 }
@@ -106,18 +112,19 @@ export function heatingInBin(
   bin: number,
   ratios: LossRatios,
   load: HouseLoad,
-): HeatingHour & { readonly loadBtuh: number } {
-  const { unit } = bins;
+): FurnaceHour & { readonly loadBtuh: number } {
+  const { unit, furnace } = bins;
   const loadBtuh = heatingLoadBtuh(load, bins.binF[bin] ?? 0);
   const hour = heatingHour({
     loadBtuh,
     steps: lossy(bins.heating[bin] ?? [], ratios.heatingCapacity, ratios.heatingPower),
-    stripW: unit.stripKw * 1000,
+    stripW: furnace === undefined ? unit.stripKw * 1000 : 0,
     stripBlowerW: unit.blowerW,
     cyclicFrac: unit.heating?.cyclicFrac ?? 0,
     mixing: unit.heating?.speeds?.mixing ?? 'share',
   });
-  return { ...hour, loadBtuh };
+  if (furnace === undefined) return { ...hour, furnaceBtuh: 0, fuelBtuh: 0, loadBtuh };
+  return { ...withFurnace(hour, furnace, unit.blowerW), loadBtuh };
 }
 
 /** Speeds with a loss: less at the coil, more at the outdoor unit, the blower as it was. */
@@ -148,11 +155,22 @@ function binMeans(bins: UnitBins, bin: number, ratios: LossRatios, context: Year
     coolingW: cooling.outdoorW,
     blowerW: cooling.blowerW + (heating?.blowerW ?? 0),
     standbyW: outdoorF < unit.crankcaseBelowF ? unit.crankcaseW * (1 - running) : 0,
-    heatBtuh: (heating?.compressorBtuh ?? 0) + (heating?.stripBtuh ?? 0),
+    fuelBtuh: heating?.fuelBtuh ?? 0,
+    heatBtuh: heating === undefined ? 0 : heating.compressorBtuh + heating.stripBtuh + heating.furnaceBtuh,
     coolBtuh: cooling.deliveredBtuh,
     unmetBtuh,
     unmet: unmetBtuh > defaults.unmetShareFrac.value * loadBtuh,
   };
+}
+
+const BTU_PER_MMBTU = 1_000_000;
+
+function fuelUsdPerBtu(furnace: Furnace | undefined): number {
+  return furnace === undefined ? 0 : furnace.usdPerMmbtu / BTU_PER_MMBTU;
+}
+
+function fuelCo2LbPerBtu(furnace: Furnace | undefined): number {
+  return furnace === undefined ? 0 : fuelCo2LbPerMmbtu(furnace.fuel) / BTU_PER_MMBTU;
 }
 
 function monthCostUsd(pricing: Pricing, month: number, means: readonly BinMeans[], kwh: number): number {
@@ -171,6 +189,7 @@ type Totals = {
   coolingKwh: number;
   blowerKwh: number;
   standbyKwh: number;
+  fuelBtu: number;
   heatBtu: number;
   coolBtu: number;
   unmetBtu: number;
@@ -184,6 +203,7 @@ function emptyTotals(): Totals {
     coolingKwh: 0,
     blowerKwh: 0,
     standbyKwh: 0,
+    fuelBtu: 0,
     heatBtu: 0,
     coolBtu: 0,
     unmetBtu: 0,
@@ -198,6 +218,7 @@ function addHours(total: Totals, mean: BinMeans, hours: number): void {
   total.coolingKwh += mean.coolingW * kiloHours;
   total.blowerKwh += mean.blowerW * kiloHours;
   total.standbyKwh += mean.standbyW * kiloHours;
+  total.fuelBtu += mean.fuelBtuh * hours;
   total.heatBtu += mean.heatBtuh * hours;
   total.coolBtu += mean.coolBtuh * hours;
   total.unmetBtu += mean.unmetBtuh * hours;

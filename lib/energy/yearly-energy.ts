@@ -14,6 +14,7 @@ import { emissionFactor } from './emission-factor';
 import { energyAssumptions } from './energy-assumptions';
 import { energyPrice } from './energy-price';
 import type { EnergyResult, EnergyScenario } from './energy-result';
+import type { Furnace } from './furnace';
 import { type HouseLoad, houseLoad } from './house-load';
 import { lossEnds } from './loss-ratios';
 import { repairEffect } from './repair-effect';
@@ -35,6 +36,8 @@ export type YearlyEnergyInput = {
   readonly bills?: readonly Bill[];
   /** Mean temperature of each month of the billed year, January first, if known [F]. */
   readonly billedMonthMeanF?: readonly number[];
+  /** Furnaces behind new heat pumps, by the id of the choice. */
+  readonly furnaces?: Readonly<Record<string, Furnace>>;
 };
 
 /**
@@ -123,7 +126,8 @@ function scenariosOf(input: YearlyEnergyInput, context: YearContext, notes: Sayi
         const unit = replacementUnit(visit, healthy, choice);
         notes.push(...unit.notes.map((note) => ofChoice(note, choice.name)));
         notes.push(...replacementNotes(visit, unit, choice, context.heats));
-        return healthyScenario(choice.id, unitBins(unit, climate.binF, context.load), context);
+        const furnace = input.furnaces?.[choice.id];
+        return healthyScenario(choice.id, unitBins(unit, climate.binF, context.load, furnace), context);
       }
       default:
         return assertNever(choice);
