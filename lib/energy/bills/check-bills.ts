@@ -26,7 +26,7 @@ export function checkBills(bills: readonly Bill[]): CheckedBills {
     if (!counted) notes.push({ code: 'billsNegativeKwh', values: { from: bill.fromDate, kwh: bill.kwh } });
     return good && counted;
   });
-  const rising = [...dated].sort((a, b) => a.fromDate.localeCompare(b.fromDate));
+  const rising = [...dated].sort((a, b) => (a.fromDate < b.fromDate ? -1 : Number(a.fromDate > b.fromDate)));
   const apart = withoutOverlap(rising, notes).map((bill) => unswapped(bill, notes));
   const joined = joinEstimated(apart, notes);
   const usable = joined.filter((bill) => lengthIsUsable(bill, notes));

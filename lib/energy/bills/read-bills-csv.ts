@@ -120,7 +120,7 @@ function pad(text: string | undefined): string {
 
 /** Rows that name only the end of their period begin where the row before ends. */
 function filledFrom(bills: readonly Bill[]): Bill[] {
-  const rising = [...bills].sort((a, b) => a.toDate.localeCompare(b.toDate));
+  const rising = [...bills].sort((a, b) => (a.toDate < b.toDate ? -1 : Number(a.toDate > b.toDate)));
   return rising.map((bill, i) => {
     if (bill.fromDate !== '') return bill;
     const end = dayNumber(bill.toDate) ?? 0;
