@@ -12,7 +12,7 @@ const mostOnPageOne = 5;
  * Which choices stand on page one: all when they fit; else leaving it, the recommended and the cheapest for sure,
  * and the others in their order. The order never changes.
  *
- * Check: tests/sheet/choice-table.test.ts
+ * Check: tests/sheet/compose-sheet.test.ts
  */
 export function shownChoices(c: Composing): { pageOne: ComparedChoice[]; pageTwo: ComparedChoice[] } {
   const { choices, recommendation, lowestTotalId } = c.comparison;
@@ -30,7 +30,7 @@ export function shownChoices(c: Composing): { pageOne: ComparedChoice[]; pageTwo
  * Choices side by side: the same rows for all, nothing blank.
  *
  * @param choices  columns, in the comparison's own order
- * Check: tests/sheet/choice-table.test.ts
+ * Check: tests/sheet/compose-sheet.test.ts
  */
 export function choiceTable(c: Composing, choices: readonly ComparedChoice[], title: string): ChoiceTable {
   const { words } = c;

@@ -9,7 +9,7 @@ import type { TotalsChart } from './sheet';
  * Totals in today's money on one zero-based scale, as printed beside the bars.
  *
  * @param choices  in the table's own order
- * Check: tests/sheet/totals-chart.test.ts
+ * Check: tests/sheet/compose-sheet.test.ts
  */
 export function totalsChart(c: Composing, choices: readonly ComparedChoice[]): TotalsChart {
   const stay = stayWords(c);

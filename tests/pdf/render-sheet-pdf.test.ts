@@ -1,0 +1,185 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { describe, expect, test } from 'vitest';
+import type { Paper } from '@/components/pdf/page-frame';
+import { renderSheetPdf } from '@/components/pdf/render-sheet-pdf';
+import { appraise } from '@/lib/appraise/appraise';
+import { composeSheet } from '@/lib/sheet/compose-sheet';
+import type { Sheet } from '@/lib/sheet/sheet';
+import { readVisit } from '@/lib/visit/read-visit';
+import { allTexts } from '../sheet/fixtures/all-texts';
+import { crowdedInput } from '../sheet/fixtures/crowded';
+import { orificeInput } from '../sheet/fixtures/orifice-heat-pump';
+import { oneLine, poppler, textOf, wordsOf } from './pdf-tools';
+
+const papers: readonly Paper[] = ['letter', 'a4'];
+/** Half an inch less what a letter may reach over its box. [pt] */
+const leastMargin = 35;
+
+/** What page one says in figures and words, cell by cell; all of it must be on the paper. */
+function figuresOf(sheet: Sheet): string[] {
+  const { choices, finding, runningCost, waiting, advice, explanations } = sheet.pageOne;
+  const cells = choices.rows.flatMap((row) => row.cells.flatMap((cell) => [cell.main, ...cell.details]));
+  return [
+    ...cells,
+    ...finding.sentences,
+    ...finding.dangers,
+    ...runningCost.sentences,
+    ...waiting.sentences,
+    ...advice.sentences,
+    ...advice.wouldChange,
+    ...explanations,
+  ];
+}
+
+/** What page two must hold whatever the space. */
+function dutiesOf(sheet: Sheet): string[] {
+  const { financing, cautions, excluded, signature, validity } = sheet.pageTwo;
+  return [
+    ...financing.plans.flatMap((plan) => [plan.apr, ...plan.rows.map((row) => row.text)]),
+    ...(financing.plans.length > 0 ? [financing.terms] : []),
+    ...cautions.sentences,
+    ...excluded.sentences,
+    ...signature.choices,
+    signature.told,
+    validity.line,
+  ];
+}
+
+function expectOnPaper(pdf: Uint8Array, sheet: Sheet): void {
+  const text = textOf(pdf);
+  const wanted = [...figuresOf(sheet), ...dutiesOf(sheet)].map(oneLine);
+  expect(wanted.length).toBeGreaterThan(40);
+  expect(wanted.filter((part) => !text.includes(part))).toEqual([]);
+}
+
+function expectInsideMargins(pdf: Uint8Array): void {
+  const { words, sizes } = wordsOf(pdf);
+  expect(words.length).toBeGreaterThan(300);
+  const outside = words.filter((word) => {
+    const [width, height] = sizes[word.page - 1] ?? [0, 0];
+    return (
+      word.left < leastMargin ||
+      word.top < leastMargin - 6 ||
+      word.right > width - leastMargin ||
+      word.bottom > height - leastMargin + 6
+    );
+  });
+  expect(outside).toEqual([]);
+}
+
+describe.each(papers)('the sheet on %s', (paper) => {
+  const sheet = composeSheet(orificeInput);
+  let once: Promise<Uint8Array> | undefined;
+  const rendered = () => {
+    once ??= renderSheetPdf(sheet, { paper });
+    return once;
+  };
+
+  test('wiring: two pages of the paper asked for, read without a warning', async () => {
+    const pdf = await rendered();
+    const { out, err } = poppler('pdfinfo', ['FILE'], pdf);
+    expect(err).toBe('');
+    expect(out).toMatch(/Pages: +2\n/);
+    expect(out).toMatch(paper === 'letter' ? /612 x 792/ : /595\.28 x 841\.89/);
+    expect(poppler('pdftotext', ['FILE', '-'], pdf).err).toBe('');
+  });
+
+  test('wiring: its text gives back the sheet\u2019s own words and numbers', async () => {
+    expectOnPaper(await rendered(), sheet);
+  });
+
+  test('identity: no word leaves the page or its margins', async () => {
+    expectInsideMargins(await rendered());
+  });
+
+  test('identity: the same sheet gives the same bytes', async () => {
+    const [first, second] = [await rendered(), await renderSheetPdf(sheet, { paper })];
+    expect(Buffer.from(first).equals(Buffer.from(second))).toBe(true);
+  });
+
+  test('wiring: longest names, more choices than fit and three loans keep to two pages and lose nothing', async () => {
+    const crowded = composeSheet(crowdedInput);
+    const pdf = await renderSheetPdf(crowded, { paper });
+    expect(poppler('pdfinfo', ['FILE'], pdf).out).toMatch(/Pages: +2\n/);
+    expectInsideMargins(pdf);
+    // Long names break over lines, with or without a hyphen: compared without blanks and hyphens.
+    const dense = (text: string) => text.replace(/[\s\u00ad-]+/g, '');
+    const text = dense(textOf(pdf));
+    const wanted = [...figuresOf(crowded), ...crowded.pageOne.facts.map((fact) => fact.text)].map(dense);
+    expect(wanted.filter((part) => !text.includes(part))).toEqual([]);
+  });
+});
+
+describe('the document', () => {
+  const sheet = composeSheet(orificeInput);
+  let once: Promise<Uint8Array> | undefined;
+  const rendered = () => {
+    once ??= renderSheetPdf(sheet);
+    return once;
+  };
+
+  test('wiring: carries title, author and the visit\u2019s date, and no other', async () => {
+    const { out } = poppler('pdfinfo', ['-isodates', 'FILE'], await rendered());
+    expect(out).toContain(
+      'Title:           Estimate: leave, repair or replace your heat pump (November 18, 2026)',
+    );
+    expect(out).toContain('Author:          Larkfield Heating and Air (invented)');
+    expect(out).toContain('CreationDate:    2026-11-18T00:00:00Z');
+    expect(out).not.toMatch(/ModDate: +(?!2026-11-18)/);
+  });
+
+  test('wiring: names its language and has a bookmark for each page', async () => {
+    const raw = Buffer.from(await rendered()).toString('latin1');
+    expect(raw).toContain('/Lang (en-US)');
+    expect(raw.match(/\/Type \/Page\b/g)?.length).toBe(2);
+    expect(raw).toContain('/Outlines');
+  });
+
+  test('wiring: every font is embedded', async () => {
+    const { out } = poppler('pdffonts', ['FILE'], await rendered());
+    const fonts = out.trim().split('\n').slice(2);
+    expect(fonts.length).toBeGreaterThan(0);
+    expect(fonts.filter((line) => !/AtkinsonHyperlegible/.test(line) || !/ yes yes /.test(line))).toEqual([]);
+  });
+
+  test('wiring: a name in letters the font lacks is shown with a stand-in and overlaps nothing', async () => {
+    const visit = {
+      ...orificeInput.visit,
+      site: {
+        ...orificeInput.visit.site,
+        customer: '\u0141ukasz \u{1f600} \u05e9\u05dc\u05d5\u05dd \u00d1and\u00fa',
+      },
+    };
+    const text = textOf(await renderSheetPdf(composeSheet({ ...orificeInput, visit })));
+    expect(text).toContain('House: \u0141ukasz ? ???? \u00d1and\u00fa, 12 Sedge Lane');
+  });
+});
+
+describe('the demo visits', () => {
+  const folder = new URL('../../data-demo/', import.meta.url);
+  const files = readdirSync(folder).filter((file) => file.endsWith('.json'));
+
+  test('wiring: there are at least five', () => {
+    expect(files.length).toBeGreaterThanOrEqual(5);
+  });
+
+  const cases = files.flatMap((file) => papers.map((paper) => [file, paper] as const));
+  test.each(cases)(
+    'wiring: %s on %s keeps to two pages, says all it must and shows no bare code',
+    async (file, paper) => {
+      const reading = readVisit(JSON.parse(readFileSync(new URL(file, folder), 'utf8')));
+      if (!reading.ok) throw new Error(JSON.stringify(reading.issues));
+      const sheet = composeSheet({ ...appraise(reading.value), locale: 'en' });
+      const pdf = await renderSheetPdf(sheet, { paper });
+      const { out, err } = poppler('pdfinfo', ['FILE'], pdf);
+      expect(err).toBe('');
+      expect(out).toMatch(/Pages: +2\n/);
+      expectOnPaper(pdf, sheet);
+      expectInsideMargins(pdf);
+      // A code without words would stand as "someCode" or "family.someCode".
+      expect(
+        allTexts([sheet.pageOne, sheet.pageTwo]).filter((text) => /^[a-z]+(\.[a-z]+)*[A-Z]\w*$/.test(text)),
+      ).toEqual([]);
+    },
+  );
+});
