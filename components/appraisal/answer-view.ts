@@ -97,9 +97,18 @@ function runView(run: RunFindings, at: number, told: Told): RunView {
     id: run.runId,
     name: run.label.trim() === '' ? t('run.name', { n: at + 1 }) : run.label,
     mode: tCode(`option.mode.${run.mode}`),
-    derived,
-    targets: [...targets.values()].filter((target) => !taken.has(target.id)),
+    derived: offFirst(derived, (value) => value.target),
+    targets: offFirst(
+      [...targets.values()].filter((target) => !taken.has(target.id)),
+      (target) => target,
+    ),
   };
+}
+
+/** What is off target first, each group in its own order. */
+function offFirst<T>(list: readonly T[], targetOf: (item: T) => TargetView | undefined): T[] {
+  const isOff = (item: T) => ['above', 'below'].includes(targetOf(item)?.verdict ?? 'none');
+  return [...list.filter(isOff), ...list.filter((item) => !isOff(item))];
 }
 
 /** Plain name of an input: a derived value, a reading, an assumption, else a field of the unit or the house. */

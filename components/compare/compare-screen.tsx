@@ -18,7 +18,7 @@ import { t } from '@/components/words/words';
 import { Behind } from './behind';
 import { ChoiceCards, ChoiceTable } from './choice-table';
 import { FinancingBox } from './financing-box';
-import { SheetLink } from './sheet-link';
+import { RecordLinks, SheetLink } from './sheet-link';
 import { TotalBars } from './total-bars';
 import { TryValues } from './try-values';
 import { WhenNear } from './when-near';
@@ -124,6 +124,7 @@ function Answered(props: { readonly answer: AnswerView; readonly working: boolea
         )}
         <FinancingBox financing={pageTwo.financing} />
         <Behind pageTwo={pageTwo} />
+        <RecordLinks />
         <Titled title={t('compare.how')} level={2}>
           {pageOne.explanations.map((sentence) => (
             <p key={sentence} className="mt-1">

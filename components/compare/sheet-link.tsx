@@ -5,11 +5,26 @@ import { useVisitId } from '@/components/draft/draft-context';
 import { flushDrafts } from '@/components/draft/use-keep-draft';
 import { t } from '@/components/words/words';
 
-/** Downloads of the sheet and of the whole record; what was just typed is sent first, so that they hold it. */
+/** The sheet as a file; what was just typed is sent first, so that it holds it. */
 export function SheetLink() {
+  return <FileLink file="sheet.pdf" words={t('compare.sheet')} main />;
+}
+
+/** The whole record and the visit as files. */
+export function RecordLinks() {
+  return (
+    <p className="no-print flex flex-wrap gap-2">
+      <FileLink file="appraisal.json" words={t('compare.json')} />
+      <FileLink file="visit.json" words={t('visit.export')} />
+    </p>
+  );
+}
+
+function FileLink(props: { readonly file: string; readonly words: string; readonly main?: boolean }) {
+  const { file } = props;
   const id = useVisitId();
   const [waiting, setWaiting] = useState(false);
-  const download = (file: string) => (event: { preventDefault: () => void }) => {
+  const download = (event: { preventDefault: () => void }) => {
     event.preventDefault();
     setWaiting(true);
     void flushDrafts().finally(() => {
@@ -18,13 +33,12 @@ export function SheetLink() {
     });
   };
   return (
-    <>
-      <a href={`/visits/${id}/appraisal.json`} className="press" onClick={download('appraisal.json')}>
-        {t('compare.json')}
-      </a>
-      <a href={`/visits/${id}/sheet.pdf`} className="press press-main" onClick={download('sheet.pdf')}>
-        {waiting ? t('compare.sending') : t('compare.sheet')}
-      </a>
-    </>
+    <a
+      href={`/visits/${id}/${file}`}
+      className={`press ${props.main === true ? 'press-main' : ''}`}
+      onClick={download}
+    >
+      {waiting ? t('compare.sending') : props.words}
+    </a>
   );
 }

@@ -84,7 +84,10 @@ export function NumberField(props: Props) {
             onBlur={() => setTimeout(() => typingIn(undefined), AFTER_TAP_MS)}
             onKeyDown={goOn}
           />
-          <span aria-hidden="true" className={props.stacked === true ? '' : 'w-14 text-soft'}>
+          <span
+            aria-hidden="true"
+            className={props.stacked === true ? '' : 'min-w-14 whitespace-nowrap text-soft'}
+          >
             {entry.unit}
           </span>
         </div>

@@ -24,15 +24,17 @@ const Holder = createContext<Shown>({
 });
 
 /**
- * Decides when an issue is said: what is missing waits until the user asks to go on; what cannot be read or lies
- * outside its limits waits until the field is left, so that nothing scolds while one types.
+ * Decides when an issue is said: what is missing waits until the user asks to go on, except in a choice, which would
+ * silently be left out; what cannot be read or lies outside its limits waits until the field is left, so that nothing
+ * scolds while one types.
  */
 export function FieldIssues(props: { readonly issues: readonly Issue[]; readonly children: ReactNode }) {
   const [attempted, setAttempted] = useState(false);
   const [typing, setTyping] = useState<string | undefined>(undefined);
   const shown = useMemo<Shown>(() => {
     const issues = props.issues.filter(
-      (issue) => issue.path !== typing && (attempted || issue.code !== 'missing'),
+      (issue) =>
+        issue.path !== typing && (attempted || issue.code !== 'missing' || issue.path.startsWith('choices.')),
     );
     return {
       issues,

@@ -119,7 +119,7 @@ function ChoiceFold(props: { readonly at: number; readonly choice: DraftValue; r
   const name = textAt(choice, 'name').trim();
   const shown = name === '' ? tCode(`option.choiceKind.${kind}`) : name;
   return (
-    <Fold title={shown} aside={tCode(`option.choiceKind.${kind}`)} open={props.open}>
+    <Fold title={shown} aside={kind === 'leave' ? '' : tCode(`option.choiceKind.${kind}`)} open={props.open}>
       <FieldError path={`choices.${at}`} />
       <ChoiceFields at={at} kind={kind} />
       {kind === 'leave' ? null : (

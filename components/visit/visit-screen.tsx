@@ -176,9 +176,6 @@ function ResultActions() {
       <Link href={`/visits/${id}/compare`} className="press press-main">
         {t('visit.compare')}
       </Link>
-      <a href={`/visits/${id}/visit.json`} className="press" download>
-        {t('visit.export')}
-      </a>
     </div>
   );
 }

@@ -126,7 +126,7 @@ async function expectSameNumbers(page: Page, { comparison }: Appraisal): Promise
 async function sheetOf(page: Page): Promise<Buffer> {
   const [download] = await Promise.all([
     page.waitForEvent('download'),
-    page.getByRole('link', { name: 'Download the sheet (PDF)' }).click(),
+    page.getByRole('link', { name: 'Download the sheet' }).click(),
   ]);
   return readFileSync(await download.path());
 }
