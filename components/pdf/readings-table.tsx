@@ -39,7 +39,7 @@ export function ReadingsTable({ readings, width, fit, look }: Props) {
       ))}
       {fit.alsoRead
         ? numbered(readings.tables).map(({ key, item: table }) =>
-            table.also === undefined ? null : (
+            table.also === undefined || isBare(table) ? null : (
               <View key={key} id={`two-also-${key}`}>
                 <Text style={look.evidence}>
                   {readings.tables.length > 1 ? `${table.title}: ` : ''}
@@ -51,6 +51,11 @@ export function ReadingsTable({ readings, width, fit, look }: Props) {
         : null}
     </View>
   );
+}
+
+/** True when no reading of the run has a target: then the others stand in its place. */
+function isBare(table: ReadingTable): boolean {
+  return table.rows.length === 0;
 }
 
 type RunProps = {
@@ -80,6 +85,7 @@ function RunTable({ table, columns, form, width, look }: RunProps) {
         <Row key={key} row={item} at={at} look={look} />
       ))}
       {short ? <Text style={look.evidence}>{table.normal}</Text> : null}
+      {isBare(table) && table.also !== undefined ? <Text style={look.evidence}>{table.also}</Text> : null}
       {table.rest === undefined ? null : <Text style={look.evidence}>{table.rest}</Text>}
     </View>
   );

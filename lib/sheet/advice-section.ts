@@ -1,11 +1,18 @@
 import { type Composing, leaveChoice, namesInQuotes, scenario, stayWords, told } from './composing';
+import { isDanger } from './finding-section';
 import { dollarWords, moneyRangeWords, savingWords } from './money-words';
 import { listWords, phrase } from './phrase';
 import { extraCost } from './running-cost-section';
 import type { Sheet } from './sheet';
 
-/** Recommendation with its reason and what would change it; or that choices cost about the same. */
+/** Recommendation with its reason and what would change it; or that choices cost about the same. Safety comes last, to be kept in mind. */
 export function adviceSection(c: Composing): Sheet['pageOne']['advice'] {
+  const advice = moneyAdvice(c);
+  const safety = isUnsafe(c) ? [phrase(c.words, 'advice.safety')] : [];
+  return { ...advice, sentences: [...advice.sentences, ...safety] };
+}
+
+function moneyAdvice(c: Composing): Sheet['pageOne']['advice'] {
   const { words, comparison } = c;
   const { choiceId, reason, wouldChange } = comparison.recommendation;
   const title = phrase(words, 'advice.title');
@@ -71,11 +78,19 @@ export function waitingSection(c: Composing): Sheet['pageOne']['waiting'] {
   return { title, sentences };
 }
 
+/** That leaving it costs little; never that there is no hurry while something is unsafe. */
 function noHurryWords(c: Composing, leaveId: string): string[] {
   const stay = stayWords(c);
-  if (c.comparison.recommendation.choiceId === leaveId)
-    return [phrase(c.words, 'waiting.cheapest', { stay })];
-  return aboutTheSame(c).includes(leaveId) ? [phrase(c.words, 'waiting.alike', { stay })] : [];
+  const unsafe = isUnsafe(c);
+  if (c.comparison.recommendation.choiceId === leaveId) {
+    return [phrase(c.words, unsafe ? 'waiting.cheapestUnsafe' : 'waiting.cheapest', { stay })];
+  }
+  if (!aboutTheSame(c).includes(leaveId)) return [];
+  return [phrase(c.words, unsafe ? 'waiting.alikeUnsafe' : 'waiting.alike', { stay })];
+}
+
+function isUnsafe(c: Composing): boolean {
+  return c.findings.flags.some((flag) => isDanger(c, flag));
 }
 
 function cheapest<T extends { readonly totalTodayUsd: { readonly likely: number } }>(

@@ -104,6 +104,7 @@ describe('page one', () => {
     expect(one.advice.kind).toBe('aboutTheSame');
     expect(one.advice.sentences).toEqual([
       'These cost about the same: \u201cClean the orifice, new filter-drier\u201d and \u201cNew single-speed heat pump\u201d. Choose by comfort, noise and risk.',
+      'See to the safety notes above first, whatever you choose.',
     ]);
     expect(one.choices.columns.filter((column) => column.mark !== undefined)).toEqual([]);
     expect(one.advice.wouldChange.length).toBe(2);
@@ -125,20 +126,41 @@ describe('page one', () => {
     expect(recommended.advice.sentences).toEqual([
       'We recommend \u201cClean the orifice, new filter-drier\u201d.',
       'Over your 7 years it costs between $0 and $6,000 less than \u201cLeave it as it is\u201d.',
+      'See to the safety notes above first, whatever you choose.',
     ]);
   });
 
-  test('wiring: when leaving it is cheapest, waiting says so first', () => {
-    const leaving = composeSheet(
-      withComparison({
-        lowestTotalId: 'leave',
-        aboutTheSameIds: [],
-        recommendation: { choiceId: 'leave', reason: { code: 'leaveCostsLeast' }, wouldChange: [] },
-      }),
-    ).pageOne;
-    expect(leaving.waiting.sentences[0]).toBe(
+  test('wiring: when leaving it is cheapest, waiting says so first; with a danger it never says there is no hurry', () => {
+    const input = withComparison({
+      lowestTotalId: 'leave',
+      aboutTheSameIds: [],
+      recommendation: { choiceId: 'leave', reason: { code: 'leaveCostsLeast' }, wouldChange: [] },
+    });
+    const unsafe = composeSheet(input).pageOne;
+    const safe = composeSheet({ ...input, findings: { ...input.findings, flags: [] } }).pageOne;
+    expect(safe.waiting.sentences[0]).toBe(
       'Leaving it is the cheapest choice over your 7 years, so there is no need to hurry.',
     );
+    expect(unsafe.waiting.sentences[0]).toBe(
+      'Leaving it is the cheapest choice over your 7 years, but the safety notes above come first.',
+    );
+    const warning = 'See to the safety notes above first, whatever you choose.';
+    expect(unsafe.advice.sentences.at(-1)).toBe(warning);
+    expect(safe.advice.sentences).not.toContain(warning);
+  });
+
+  test('wiring: a danger of a run that a later run has put right is no danger now', () => {
+    const [run] = orificeInput.findings.runs;
+    const [asFound] = orificeInput.visit.runs;
+    if (run === undefined || asFound === undefined) throw new Error('fixture lacks a run');
+    const flags = orificeInput.findings.flags.map((flag) => ({ ...flag, runId: 'as-found' }));
+    const later = { ...orificeInput.findings, flags, runs: [run, { ...run, runId: 'after' }] };
+    const visit = { ...orificeInput.visit, runs: [asFound, { ...asFound, id: 'after', label: 'After' }] };
+    const repaired = composeSheet({ ...orificeInput, visit, findings: later });
+    expect(repaired.pageOne.finding.dangers).toEqual([]);
+    expect(repaired.pageTwo.readings.tables[0]?.rows.filter((row) => !row.off)).toEqual([]);
+    expect(repaired.pageTwo.readings.tables[0]?.rest).toBe('2 more readings were normal or have no target.');
+    expect(repaired.pageTwo.readings.tables[1]?.rows.length).toBe(8);
   });
 });
 
