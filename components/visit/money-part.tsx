@@ -6,6 +6,7 @@ import { FieldError } from '@/components/form/field-message';
 import { NumberField } from '@/components/form/number-field';
 import { PickField } from '@/components/form/pick-field';
 import { t, tCode } from '@/components/words/words';
+import { blankLine } from './blank-line';
 import { ChoiceFields } from './choice-fields';
 import { Fold, Group } from './fold';
 import { freeId } from './readings-part';
@@ -105,11 +106,6 @@ function Choices(props: { readonly entry: number | undefined }) {
       </button>
     </>
   );
-}
-
-/** A price line without a price yet. */
-export function blankLine(kind: string): DraftValue {
-  return { kind, amount: '1' };
 }
 
 function ChoiceFold(props: { readonly at: number; readonly choice: DraftValue; readonly open: boolean }) {

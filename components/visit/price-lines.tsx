@@ -7,7 +7,7 @@ import { FieldError } from '@/components/form/field-message';
 import { NumberField } from '@/components/form/number-field';
 import { TextField } from '@/components/form/text-field';
 import { t, tCode, type WordCode } from '@/components/words/words';
-import { blankLine } from './money-part';
+import { blankLine } from './blank-line';
 
 /** The price of a choice, line by line as it will be quoted. */
 export function PriceLines(props: { readonly path: string; readonly terse?: boolean }) {
