@@ -14,6 +14,7 @@ type Props = {
   readonly yText: (value: number) => string;
 };
 
+/** Height of the class `h-96`, which the plot has. */
 const HEIGHT_PX = 384;
 const MARGIN_PX = { top: 16, right: 4, bottom: 28, left: 4 };
 const X_AXIS_PX = 30;

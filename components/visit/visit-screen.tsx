@@ -157,14 +157,14 @@ function SoFar() {
   const dangers = (answer?.flags ?? []).filter((flag) => flag.severity === 'danger');
   return (
     <div role="status" className="grid gap-2 py-6 md:hidden">
+      {dangers.map((flag) => (
+        <FlagNote key={flag.words} flag={flag} />
+      ))}
       {answer === undefined ? (
         <MissingNote />
       ) : (
         <p className="panel text-lg font-semibold">{answer.headline}</p>
       )}
-      {dangers.map((flag) => (
-        <FlagNote key={flag.words} flag={flag} />
-      ))}
     </div>
   );
 }
