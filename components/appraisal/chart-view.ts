@@ -84,7 +84,7 @@ export function balanceChart(energy: EnergyResult, comparison: Comparison): Bala
     lines,
     points,
     axis: heatAxis(Math.max(1, ...points.flatMap((point) => Object.values(point.at)))),
-    outdoorTicks: points.map((point) => point.outdoorF).filter((at) => at % 10 === 0),
+    outdoorTicks: roundTens(points.map((point) => point.outdoorF)),
     sentences: shown.map((s) => {
       const { name } = nameAndLook(s.id, comparison);
       if (s.balancePointF === undefined) return t('chart.noBalance', { name });
@@ -98,6 +98,13 @@ export function balanceChart(energy: EnergyResult, comparison: Comparison): Bala
       ]),
     },
   };
+}
+
+/** Every ten degrees within the range of the points. */
+function roundTens(outdoorF: readonly number[]): number[] {
+  const first = Math.ceil(Math.min(...outdoorF) / 10);
+  const last = Math.floor(Math.max(...outdoorF) / 10);
+  return Array.from({ length: Math.max(0, last - first + 1) }, (_, i) => (first + i) * 10);
 }
 
 /** Zero-based axis of heat in thousands of Btu/h. */

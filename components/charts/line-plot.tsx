@@ -31,7 +31,7 @@ export function LinePlot(props: Props) {
       <p aria-hidden="true" className="text-soft">
         {props.yWords}
       </p>
-      <div aria-hidden="true" className="flex" style={{ height: HEIGHT_PX }}>
+      <div aria-hidden="true" className="plot flex h-96">
         <div className="min-w-0 flex-1">
           <ResponsiveContainer width="100%" height="100%">
             <LineChart data={[...points]} margin={MARGIN_PX} accessibilityLayer={false}>
@@ -95,7 +95,7 @@ function EndLabels(props: {
   }));
   const placed = apart([...wanted].sort((a, b) => a.at - b.at));
   return (
-    <ul className="relative w-16 shrink-0 md:w-52">
+    <ul className="plot-labels relative w-16 shrink-0 md:w-52">
       {placed.map(({ line, letter, at }) => (
         <li
           key={line.id}
@@ -131,7 +131,7 @@ function letterOf(at: number): string {
 /** Letter, piece of line and name of every line. */
 function LineKeys(props: { readonly lines: readonly ChartLine[] }) {
   return (
-    <ul className="flex flex-wrap gap-x-6 gap-y-1 md:sr-only">
+    <ul className="plot-keys flex flex-wrap gap-x-6 gap-y-1 md:sr-only">
       {props.lines.map((line, i) => (
         <li key={line.id} className="flex items-center gap-2">
           <LinePiece lines={props.lines} id={line.id} />

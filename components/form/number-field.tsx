@@ -122,7 +122,7 @@ function withOtherSign(text: string): string {
 
 function widthOf(entry: FieldEntry): string {
   if (entry.sign === '$' && entry.unit === '') return 'w-28';
-  return (entry.max ?? 0) >= 10_000 ? 'w-28' : 'w-24';
+  return (entry.max ?? 0) > 10_000 ? 'w-28' : 'w-24';
 }
 
 /** "Next" on the keypad goes to the next empty box. */

@@ -5,9 +5,9 @@ import { t } from '@/components/words/words';
 export function DerivedRow(props: { readonly derived: DerivedView }) {
   const { derived } = props;
   return (
-    <details className="group border-t border-hair">
+    <details className="border-t border-hair">
       <summary className="flex min-h-12 list-none flex-wrap items-baseline gap-x-3 py-2 [&::-webkit-details-marker]:hidden">
-        <span aria-hidden="true" className="w-3 text-plum group-open:rotate-90">
+        <span aria-hidden="true" className="fold-mark">
           ▸
         </span>
         <span className="min-w-0 flex-1">{derived.name}</span>
@@ -46,9 +46,9 @@ export function DerivedRow(props: { readonly derived: DerivedView }) {
 export function TargetRow(props: { readonly target: TargetView }) {
   const { target } = props;
   return (
-    <details className="group border-t border-hair">
+    <details className="border-t border-hair">
       <summary className="flex min-h-12 list-none flex-wrap items-baseline gap-x-3 py-2 [&::-webkit-details-marker]:hidden">
-        <span aria-hidden="true" className="w-3 text-plum group-open:rotate-90">
+        <span aria-hidden="true" className="fold-mark">
           ▸
         </span>
         <span className="min-w-0 flex-1">{target.name}</span>

@@ -8,12 +8,9 @@ export function Fold(props: {
   readonly children: ReactNode;
 }) {
   return (
-    <details className="group border-t border-hair" open={props.open}>
+    <details className="border-t border-hair" open={props.open}>
       <summary className="flex min-h-12 list-none items-center gap-3 py-2 font-semibold [&::-webkit-details-marker]:hidden">
-        <span
-          aria-hidden="true"
-          className="inline-block w-4 text-plum transition-transform group-open:rotate-90"
-        >
+        <span aria-hidden="true" className="fold-mark">
           ▸
         </span>
         <span className="min-w-0 flex-1">{props.title}</span>

@@ -77,7 +77,7 @@ function PriceLine(props: { readonly path: string; readonly n: number; readonly 
           <TextField path={`${path}.label`} label={t('money.lineName')} />
         </div>
       </div>
-      <div className="flex flex-wrap items-start gap-x-4">
+      <div className="flex flex-wrap items-start gap-x-2">
         {kind === 'tax' ? (
           <NumberField path={`${path}.taxFrac`} stacked />
         ) : (
@@ -92,7 +92,7 @@ function PriceLine(props: { readonly path: string; readonly n: number; readonly 
         )}
         <button
           type="button"
-          className="press press-plain ml-auto mt-9 px-2"
+          className="press press-plain mb-2 ml-auto self-end px-1"
           aria-label={t('money.deleteLine', { name })}
           onClick={() =>
             store.change(t('money.deleted', { name }), (draft) => withValue(draft, path, undefined))
