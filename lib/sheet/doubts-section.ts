@@ -20,14 +20,9 @@ export function doubtsSection(c: Composing): Sheet['pageTwo']['doubts'] {
   return { title: phrase(c.words, 'doubts.title'), sentences: [...new Set(sentences)] };
 }
 
-/** How many of the readings that would settle the cause are named. */
-const nextTold = 1;
-
-/** The reading that would settle the cause best, and those that would narrow the ranges most. */
+/** Readings that would narrow the ranges most. */
 export function surerSection(c: Composing): Sheet['pageTwo']['surer'] {
-  const { causes, wouldNarrow } = c.findings;
-  const next = causes?.verdict === 'noFaultFound' ? [] : (causes?.nextReadings ?? []).slice(0, nextTold);
-  const sentences = [...next.map(({ saying }) => told(c, saying)), ...wouldNarrow.map((s) => told(c, s))];
+  const sentences = c.findings.wouldNarrow.map((saying) => told(c, saying));
   return {
     title: phrase(c.words, 'surer.title'),
     sentences: sentences.length === 0 ? [phrase(c.words, 'surer.none')] : sentences,
