@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { atOriginalPlace, leaveGap, withoutGaps } from './gaps';
 import type { Issue, Result } from './issue';
 import { issueFromZod } from './issue-from-zod';
 import { SCHEMA_VERSION, Visit } from './visit';
@@ -34,18 +35,19 @@ export type DraftReading = { readonly visit: Visit | undefined; readonly issues:
  */
 export function readDraft(data: unknown): DraftReading {
   const found: Issue[] = [];
-  let rest = data;
+  let tree = data;
   for (let round = 0; round < 12; round++) {
-    const reading = readVisit(rest);
+    const reading = readVisit(withoutGaps(tree));
     if (reading.ok) return { visit: reading.value, issues: found };
+    const issues = reading.issues.map((issue) => atOriginalPlace(issue, tree));
     found.push(
-      ...reading.issues.filter(
+      ...issues.filter(
         (issue) => !found.some((f) => f.path === issue.path || f.path.startsWith(`${issue.path}.`)),
       ),
     );
-    const pruned = reading.issues.reduce((tree, issue) => without(tree, leftOut(issue)), rest);
-    if (JSON.stringify(pruned) === JSON.stringify(rest)) break;
-    rest = pruned;
+    const pruned = issues.reduce((rest, issue) => leaveGap(rest, leftOut(issue)), tree);
+    if (pruned === tree) break;
+    tree = pruned;
   }
   return { visit: undefined, issues: found };
 }
@@ -133,24 +135,6 @@ function visitConflicts(visit: Visit): Issue[] {
     });
   }
   return issues;
-}
-
-/** A copy of a JSON tree without the value at the path; an array loses the element. */
-function without(tree: unknown, path: readonly string[]): unknown {
-  const [head, ...tail] = path;
-  if (head === undefined || head === '') return tree;
-  if (Array.isArray(tree)) {
-    const at = Number(head);
-    return tail.length === 0
-      ? tree.filter((_, i) => i !== at)
-      : tree.map((v, i) => (i === at ? without(v, tail) : v));
-  }
-  if (typeof tree !== 'object' || tree === null) return tree;
-  return Object.fromEntries(
-    Object.entries(tree).flatMap(([k, v]) =>
-      k !== head ? [[k, v]] : tail.length === 0 ? [] : [[k, without(v, tail)]],
-    ),
-  );
 }
 
 /** Schema of the visit as JSON Schema, for documentation and for other programs. */
