@@ -39,10 +39,16 @@ function dangerWords(c: Composing, flag: Flag): string {
   return code in c.words.phrases ? phrase(c.words, code as PhraseCode) : flagWords(c, flag);
 }
 
-/** The last run of each mode: the one that counts. */
+/** The last run of each mode: how things stand now. */
 function lastRuns(c: Composing): RunFindings[] {
   const { runs } = c.findings;
   return runs.filter((run) => runs.findLast((other) => other.mode === run.mode) === run);
+}
+
+/** The first run of each mode: the unit as found. */
+function foundRuns(c: Composing): RunFindings[] {
+  const { runs } = c.findings;
+  return runs.filter((run) => runs.find((other) => other.mode === run.mode) === run);
 }
 
 function lossSentences(c: Composing): string[] {
@@ -103,7 +109,7 @@ function percentEnds(share: Estimate): Record<'low' | 'likely' | 'high', string>
 
 /** What the readings that are off mean, in the diagnosis' words for the house's owner. */
 function readingSentences(c: Composing): string[] {
-  const sentences = lastRuns(c)
+  const sentences = foundRuns(c)
     .flatMap((run) => run.targets)
     .flatMap((target) => plainWords(c, target));
   return [...new Set(sentences)].slice(0, plainReadings);

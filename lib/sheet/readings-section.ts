@@ -40,27 +40,38 @@ function readingTable(c: Composing, run: Run, position: number): ReadingTable {
       run.label === undefined || run.label.trim() === ''
         ? phrase(words, 'readings.runUnnamed', { number: position + 1, mode })
         : phrase(words, 'readings.run', { label: run.label, mode }),
-    rows: isLastOfMode(c, run) ? rows : rows.filter((row) => row.off),
+    rows: isAsFound(c, run) ? rows : rows.filter((row) => tellsOfChange(c, run, row)),
     ...restWords(c, run, rows),
     ...normalWords(c, run, rows),
     ...(also.length === 0 ? {} : { also: alsoWords(c, also) }),
   };
 }
 
-/** The last run of a mode is the one that counts; of earlier ones only what was off is listed. */
-function isLastOfMode(c: Composing, run: Run): boolean {
-  return c.visit.runs.findLast((other) => other.mode === run.mode)?.id === run.id;
+/** The first run of a mode is the unit as found; of later ones only what was or is off is listed. */
+function isAsFound(c: Composing, run: Run): boolean {
+  return firstOfMode(c, run)?.id === run.id;
+}
+
+function firstOfMode(c: Composing, run: Run): Run | undefined {
+  return c.visit.runs.find((other) => other.mode === run.mode);
+}
+
+function tellsOfChange(c: Composing, run: Run, row: ReadingRow): boolean {
+  if (row.off) return true;
+  const first = c.findings.runs.find((found) => found.runId === firstOfMode(c, run)?.id);
+  const before = first?.targets.flatMap((target) => readingRow(c, target, first)) ?? [];
+  return before.some((found) => found.name === row.name && found.off);
 }
 
 function restWords(c: Composing, run: Run, rows: readonly ReadingRow[]): { readonly rest?: string } {
-  const rest = rows.filter((row) => !row.off).length;
-  return isLastOfMode(c, run) || rest === 0 ? {} : { rest: counted(c.words, 'readings.rest', rest) };
+  const rest = rows.filter((row) => !tellsOfChange(c, run, row)).length;
+  return isAsFound(c, run) || rest === 0 ? {} : { rest: counted(c.words, 'readings.rest', rest) };
 }
 
 /** The readings that are not off, as one sentence for where a row each takes too much room. */
 function normalWords(c: Composing, run: Run, rows: readonly ReadingRow[]): { readonly normal?: string } {
   const normal = rows.filter((row) => row.normal);
-  if (!isLastOfMode(c, run) || normal.length === 0) return {};
+  if (!isAsFound(c, run) || normal.length === 0) return {};
   const items = normal.map((row) =>
     phrase(c.words, 'readings.normalItem', {
       name: lowerFirst(row.name),

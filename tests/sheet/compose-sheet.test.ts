@@ -158,9 +158,22 @@ describe('page one', () => {
     const visit = { ...orificeInput.visit, runs: [asFound, { ...asFound, id: 'after', label: 'After' }] };
     const repaired = composeSheet({ ...orificeInput, visit, findings: later });
     expect(repaired.pageOne.finding.dangers).toEqual([]);
-    expect(repaired.pageTwo.readings.tables[0]?.rows.filter((row) => !row.off)).toEqual([]);
-    expect(repaired.pageTwo.readings.tables[0]?.rest).toBe('2 more readings were normal or have no target.');
-    expect(repaired.pageTwo.readings.tables[1]?.rows.length).toBe(8);
+  });
+
+  test('wiring: the unit as found is listed whole; a later run shows what was off, also where it is right now', () => {
+    const [run] = orificeInput.findings.runs;
+    const [asFound] = orificeInput.visit.runs;
+    if (run === undefined || asFound === undefined) throw new Error('fixture lacks a run');
+    const right = run.targets.map((target) => ({ ...target, verdict: 'within' as const }));
+    const findings = { ...orificeInput.findings, runs: [run, { ...run, runId: 'after', targets: right }] };
+    const visit = { ...orificeInput.visit, runs: [asFound, { ...asFound, id: 'after', label: 'After' }] };
+    const [first, later] = composeSheet({ ...orificeInput, visit, findings }).pageTwo.readings.tables;
+    const off = first?.rows.filter((row) => row.off).map((row) => row.name);
+    expect(first?.rows.length).toBe(8);
+    expect(off?.length).toBe(6);
+    expect(later?.rows.map((row) => row.name)).toEqual(off);
+    expect(later?.rows.every((row) => !row.off)).toBe(true);
+    expect(later?.rest).toBe('2 more readings were normal or have no target.');
   });
 });
 
