@@ -1,5 +1,5 @@
 // npm run sheet: one visit file in, the comparison as a table and the sheet as a PDF out.
-import { writeFileSync } from 'node:fs';
+import { existsSync, statSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { type SheetRequest, sheetRequest, USAGE } from './sheet-arguments';
 import { issuesText, visitFromFile } from './sheet-visit-file';
@@ -15,6 +15,10 @@ async function runSheet(request: SheetRequest, folder: string): Promise<number> 
     console.error(issuesText(request.visitFile, reading.issues));
     return TO_CORRECT;
   }
+  if (request.pdfFile !== undefined) {
+    const problem = placeProblem(path.resolve(folder, request.pdfFile));
+    if (problem !== undefined) return cannotWrite(request.pdfFile, problem);
+  }
   // Each part is loaded when it is needed, so that something to correct is told at once.
   const { appraise } = await import('../lib/appraise/appraise');
   const appraisal = appraise(reading.value);
@@ -26,16 +30,24 @@ async function runSheet(request: SheetRequest, folder: string): Promise<number> 
     const { renderSheetPdf } = await import('../components/pdf/render-sheet-pdf');
     const pdf = await renderSheetPdf(sheet, { paper: request.paper });
     const problem = writeProblem(path.resolve(folder, request.pdfFile), pdf);
-    if (problem !== undefined) {
-      console.error(`The sheet could not be written to ${request.pdfFile} (${problem}): name another file.`);
-      return TO_CORRECT;
-    }
+    if (problem !== undefined) return cannotWrite(request.pdfFile, problem);
   }
   if (request.json) return DONE;
   const { comparisonTable, tableText } = await import('../lib/sheet/comparison-table');
   process.stdout.write(`${tableText(comparisonTable(sheet, appraisal.comparison))}\n`);
   if (request.pdfFile !== undefined) process.stdout.write(`\nSheet written to ${request.pdfFile}\n`);
   return DONE;
+}
+
+function cannotWrite(file: string, problem: string): number {
+  console.error(`The sheet cannot be written to ${file} (${problem}): name another file.`);
+  return TO_CORRECT;
+}
+
+/** What is wrong with the place of the sheet, told before any work is done. */
+function placeProblem(file: string): string | undefined {
+  if (!existsSync(path.dirname(file))) return 'there is no such folder';
+  return statSync(file, { throwIfNoEntry: false })?.isDirectory() ? 'it is a folder' : undefined;
 }
 
 function writeProblem(file: string, content: Uint8Array): string | undefined {

@@ -125,8 +125,11 @@ function vitestStage(name, what, config) {
         '--reporter=default',
         '--reporter=json',
         `--outputFile.json=${report}`,
+        '--allowOnly=false',
+        // Both cores of a small machine; the browser tests run one file at a time all the same.
+        '--maxWorkers=100%',
       ];
-      const code = await run('node', ['node_modules/vitest/vitest.mjs', ...args, '--allowOnly=false'], {
+      const code = await run('node', ['node_modules/vitest/vitest.mjs', ...args], {
         env,
       });
       const count = countOf(report);
