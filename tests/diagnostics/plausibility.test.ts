@@ -203,6 +203,22 @@ describe('doubts', () => {
     expect(codes({ ...plausible, suctionLineF: 48.9 })).toContain('superheatBelowFloor');
   });
 
+  it('identity: a cool discharge beside a wet suction line is liquid at work, not a conflict', () => {
+    const wet = { ...plausible, suctionLineF: 46, dischargeLineF: 130 };
+    const found = flagsOf(wet).map((flag) => `${flag.code} ${flag.severity}`);
+    expect(found).toContain('dischargeCooledByLiquid doubt');
+    expect(found.filter((flag) => flag.endsWith('conflict'))).toEqual([]);
+    expect(codes({ ...plausible, dischargeLineF: 130 })).toContain('dischargeCoolerThanLossless');
+  });
+
+  it('identity: no superheat is a danger in cooling, in heating a doubt: an accumulator is there for it', () => {
+    const wet = { suctionPsig: 130, suctionLineF: 45.5 };
+    const severities = (mode: 'cooling' | 'heating') =>
+      flagsOf({ mode, ...wet }).map((flag) => `${flag.code} ${flag.severity}`);
+    expect(severities('cooling')).toEqual(['liquidReturning danger']);
+    expect(severities('heating')).toEqual(['noSuperheat doubt']);
+  });
+
   it('identity: fewer than 15 minutes is not steady, 15 is', () => {
     expect(codes({ ...plausible, runningMinutes: 14 })).toEqual(['notSteady']);
     expect(codes({ ...plausible, runningMinutes: 15 })).toEqual([]);

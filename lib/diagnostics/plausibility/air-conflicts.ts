@@ -105,7 +105,9 @@ function capacityFlags(context: RunContext, values: readonly DerivedValue[]): re
   const { run } = context;
   const refrigerant = derivedById(values, 'refrigerantCapacityBtuh');
   const air = airSideGross(context, values);
-  if (refrigerant === undefined || air === undefined || run.electricHeatOn === true) return [];
+  const superheat = derivedById(values, 'suctionSuperheatFd');
+  const mayBeWet = superheat !== undefined && superheat.value < SIGMAS * superheat.sd;
+  if (refrigerant === undefined || air === undefined || run.electricHeatOn === true || mayBeWet) return [];
   if (Math.abs(refrigerant.value - air.value) <= SIGMAS * Math.hypot(refrigerant.sd, air.sd)) return [];
   return [
     conflict(

@@ -61,7 +61,10 @@ function superheatFlags({ run }: RunContext, values: readonly DerivedValue[]): r
     return [conflict(run.id, 'suctionColderThanSaturation', readings, shown)];
   }
   if (superheat.value < limits.suctionSuperheatFd.danger) {
-    return [{ code: 'liquidReturning', severity: 'danger', runId: run.id, readings, values: shown }];
+    // in heating an accumulator is there to catch it; in cooling it reaches the compressor
+    return run.mode === 'cooling'
+      ? [{ code: 'liquidReturning', severity: 'danger', runId: run.id, readings, values: shown }]
+      : [{ code: 'noSuperheat', severity: 'doubt', runId: run.id, readings, values: shown }];
   }
   return superheat.value < limits.suctionSuperheatFd.floor
     ? [{ code: 'superheatBelowFloor', severity: 'doubt', runId: run.id, readings, values: shown }]
@@ -86,6 +89,10 @@ function efficiencyFlags(context: RunContext, values: readonly DerivedValue[]): 
   const { run } = context;
   const readings = ['dischargeLineF', 'suctionLineF', 'suctionPsig', dischargeName(context)];
   const efficiency = derivedById(values, 'isentropicEfficiencyFrac');
+  const cool = (efficiency?.value ?? 0) > plausibleEfficiency.high || coolerThanDew(values);
+  if (cool && mayBeWet(values)) {
+    return [{ code: 'dischargeCooledByLiquid', severity: 'doubt', runId: run.id, readings }];
+  }
   if (efficiency === undefined) {
     return coolerThanDew(values) ? [conflict(run.id, 'dischargeCoolerThanLossless', readings, {})] : [];
   }
@@ -106,6 +113,16 @@ function efficiencyFlags(context: RunContext, values: readonly DerivedValue[]): 
   return efficiency.value < plausibleEfficiency.low
     ? [{ code: 'efficiencyTooLow', severity: 'doubt', runId: run.id, readings, values: shown }]
     : [];
+}
+
+/** Superheat that cannot be told from none: liquid in the suction line cools the compressor, which is no conflict. */
+function mayBeWet(values: readonly DerivedValue[]): boolean {
+  const superheat = derivedById(values, 'suctionSuperheatFd');
+  return (
+    superheat !== undefined &&
+    superheat.value < SIGMAS * superheat.sd &&
+    superheat.value > -SIGMAS * superheat.sd
+  );
 }
 
 /** A discharge line below saturation has no vapour state at all, so no efficiency either. */

@@ -189,8 +189,24 @@ export function healthySuperheat(context: RunContext): Uncertain {
     const sd = Math.min(answer.value - answer.low, answer.high - answer.value) / BAND;
     return { value: answer.value, sd };
   }
-  const { valueFd, sdFd } = data.heatingSuperheatUnpublished;
-  return { value: valueFd, sd: sdFd };
+  return heatingOrificeSuperheat(context);
+}
+
+/**
+ * Superheat fixed metering may show in heating: less in the cold, more in mild weather. An expectation inside other
+ * computations, never a target.
+ *
+ * @returns [F difference], wide
+ * Source: data/targets.json, heatingSuperheatUnpublished, status assumption
+ * Check: tests/diagnostics/targets/refrigerant-targets.test.ts
+ */
+export function heatingOrificeSuperheat(context: RunContext): Uncertain {
+  const { valueFd, sdFd, atOutdoorF, perOutdoorF, lowFd, highFd } = data.heatingSuperheatUnpublished;
+  const outdoorF = context.run.outdoorAirF ?? atOutdoorF;
+  return {
+    value: Math.min(highFd, Math.max(lowFd, valueFd + perOutdoorF * (outdoorF - atOutdoorF))),
+    sd: sdFd,
+  };
 }
 
 type BandRow = {

@@ -5,6 +5,7 @@ import {
   dischargeTarget,
   evaporatingTarget,
   healthySuperheat,
+  heatingOrificeSuperheat,
   subcoolingTarget,
   superheatTarget,
 } from '@/lib/diagnostics/targets/refrigerant-targets';
@@ -67,7 +68,11 @@ describe('superheat', () => {
   });
 
   it('identity: inside computed targets a missing rule is a wide guess', () => {
-    expect(healthySuperheat(contextOfRun(winter, fixed))).toEqual({ value: 10, sd: 8 });
+    const at = (outdoorAirF: number) =>
+      heatingOrificeSuperheat(contextOfRun({ ...winter, outdoorAirF }, fixed));
+    expect(healthySuperheat(contextOfRun(winter, fixed))).toEqual(at(40));
+    expect(at(42)).toEqual({ value: 8, sd: 8 });
+    expect([at(17).value, at(60).value, at(90).value]).toEqual([0, 22.4, 25]);
     expect(healthySuperheat(contextOfRun(summer, fixed)).sd).toBeLessThan(4);
   });
 });
