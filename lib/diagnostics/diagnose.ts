@@ -1,8 +1,12 @@
 import type { Visit } from '../visit/visit';
+import { type CauseRun, causesOfVisit } from './causes/causes-of-visit';
+import { featuresOfRun } from './causes/features-of-run';
 import { deriveRun } from './derived/derive-run';
 import type { Findings, Flag, RunFindings } from './findings';
 import type { HealthyUnit } from './healthy-unit/healthy-unit';
-import { lossOfVisit } from './loss/loss-of-visit';
+import { conditionsOf } from './loss/conditions-of-run';
+import { faultRoute } from './loss/fault-route';
+import { lossOfVisit, type RouteOfMode } from './loss/loss-of-visit';
 import { type RunEvidence, runEvidence } from './loss/run-evidence';
 import { plainReadings } from './plain-readings';
 import { airConflicts } from './plausibility/air-conflicts';
@@ -25,11 +29,12 @@ type ReadRun = {
   readonly findings: RunFindings;
   readonly flags: readonly Flag[];
   readonly evidence: RunEvidence;
+  readonly causeRun: CauseRun;
 };
 
 /**
- * What the readings of a visit say: derived values, targets, doubts and dangers, loss per mode, and which readings
- * would narrow it.
+ * What the readings of a visit say: derived values, targets, doubts and dangers, causes, loss per mode, and which
+ * readings would narrow it.
  *
  * @param input  visit, its healthy unit, and the properties of its refrigerant
  * @returns findings; missing readings never block, they leave values out and widen the loss. Dangers come first.
@@ -38,9 +43,27 @@ type ReadRun = {
 export function diagnose(input: DiagnoseInput): Findings {
   const { visit, healthy } = input;
   const runs = visit.runs.map((run) => readRun(runContext({ ...input, run })));
+  const causes = causesOfVisit(
+    visit,
+    runs.map((run) => run.causeRun),
+  );
+  const routeOf: RouteOfMode = (mode, run) => {
+    if (causes.asFoundVerdict === 'tooFewReadings') return undefined;
+    const context = runs.find(({ evidence }) => evidence.runId === run?.runId)?.context;
+    return faultRoute(visit, causes.asFound, conditionsOf(mode, context, runs[0]?.context));
+  };
   const { loss, lossByRun } = lossOfVisit(
     visit,
-    runs.map(({ findings, evidence }) => ({ ...evidence, mode: findings.mode, label: findings.label })),
+    runs.map(({ context, findings, evidence }, i) => {
+      const own = causes.byRun[i];
+      const moded = { ...evidence, mode: findings.mode, label: findings.label };
+      if (own === undefined || own.verdict === 'tooFewReadings') return moded;
+      return {
+        ...moded,
+        route: faultRoute(visit, own.posterior, conditionsOf(findings.mode, context, context)),
+      };
+    }),
+    routeOf,
   );
   const flags = [...observedDangers(visit), ...runs.flatMap((run) => run.flags), ...unknowns(visit)];
   const { suspectedCause } = visit;
@@ -62,6 +85,7 @@ export function diagnose(input: DiagnoseInput): Findings {
           },
         }),
     wouldNarrow: wouldNarrow(visit, healthy, runs),
+    causes: causes.found,
   };
 }
 
@@ -87,6 +111,17 @@ function readRun(context: RunContext): ReadRun {
     },
     flags,
     evidence: runEvidence(context, derived, flags),
+    causeRun: {
+      context,
+      derived,
+      targets,
+      evidence: {
+        runId: run.id,
+        mode: run.mode,
+        features: featuresOfRun({ context, derived, targets, noTargets, flags }),
+        ...(context.visit.unit.metering === undefined ? {} : { metering: context.visit.unit.metering }),
+      },
+    },
   };
 }
 

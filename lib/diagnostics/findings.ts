@@ -81,6 +81,8 @@ export type Loss = {
   readonly routes: readonly LossRoute[];
   readonly basis: Basis;
   readonly notes: readonly Saying[];
+  /** Share of the loss each cause explains; what is missing to 1 no cause explains. */
+  readonly shares?: readonly { readonly cause: CauseId; readonly shareFrac: number }[];
 };
 
 export type RunFindings = {
@@ -93,6 +95,95 @@ export type RunFindings = {
   readonly noTargets?: readonly { readonly id: string; readonly note: Saying }[];
   /** Plain one-line readings for the homeowner; words under `homeowner.<code>`. */
   readonly plain?: readonly Saying[];
+};
+
+/** One piece of evidence for or against a cause. */
+export type CauseEvidence = {
+  readonly kind: 'reading' | 'observation' | 'step';
+  /** Id of the reading or derived value, of the observation, or of the run after the step. */
+  readonly id: string;
+  readonly runId?: string;
+  /** By how much it moves the odds against nothing wrong, as a natural logarithm; below 0 it speaks against. */
+  readonly weight: number;
+  /** Distance from the healthy target in standard uncertainties; readings only. */
+  readonly sigmas?: number;
+};
+
+export type Standing = 'confirmed' | 'likely' | 'suspected' | 'possible' | 'unlikely';
+
+/** A suspected fault with its evidence. */
+export type CauseFinding = {
+  readonly cause: CauseId;
+  /** Chance that it is at work, alone or with another. */
+  readonly probability: number;
+  readonly standing: Standing;
+  /** How bad, if it is at work: likeliest word, and level in the cause's own measure. */
+  readonly severity: { readonly word: 'mild' | 'moderate' | 'severe'; readonly level: number };
+  /** Strongest first. */
+  readonly speaksFor: readonly CauseEvidence[];
+  readonly speaksAgainst: readonly CauseEvidence[];
+  /** Causes the readings cannot tell from it, and what would; words under `separate.<code>`. */
+  readonly confusedWith: readonly { readonly cause: CauseId; readonly separate: Saying }[];
+  /** What else the readings say about it; words under `hint.<code>`. */
+  readonly hints: readonly Saying[];
+};
+
+/** A reading or test worth taking next, and what each outcome would mean. */
+export type NextReading = {
+  /** Words under `next.<code>`. */
+  readonly saying: Saying;
+  readonly readings: readonly string[];
+  /** Share of the uncertainty about the cause it is expected to take away. */
+  readonly gainFrac: number;
+  readonly outcomes: readonly {
+    readonly outcome: 'low' | 'normal' | 'high' | 'yes' | 'no';
+    readonly chance: number;
+    readonly cause: CauseId;
+    readonly probability: number;
+  }[];
+};
+
+export type CauseVerdict = 'found' | 'noFaultFound' | 'unclear' | 'tooFewReadings';
+
+/** What changed between two runs of one mode. */
+export type RunComparison = {
+  readonly mode: Mode;
+  readonly fromRunId: string;
+  readonly toRunId: string;
+  readonly changes: readonly {
+    readonly id: string;
+    readonly unit: string;
+    readonly before: number;
+    readonly after: number;
+    readonly sd: number;
+    /** More than twice its standard uncertainty. */
+    readonly real: boolean;
+    readonly towardsTarget?: boolean;
+  }[];
+  readonly notes: readonly Saying[];
+};
+
+/** Why the unit runs as it does. */
+export type CausesFound = {
+  readonly verdict: CauseVerdict;
+  readonly noFaultProbability: number;
+  /** By falling probability, down to one percent; the unit as found (first telling run of each mode). */
+  readonly causes: readonly CauseFinding[];
+  readonly nextReadings: readonly NextReading[];
+  /** The same question for each run alone. */
+  readonly byRun: readonly {
+    readonly runId: string;
+    readonly verdict: CauseVerdict;
+    readonly top: readonly { readonly cause: CauseId; readonly probability: number }[];
+  }[];
+  /** Causes a run showed and the last run of its mode no longer does. */
+  readonly resolved: readonly {
+    readonly cause: CauseId;
+    readonly fromRunId: string;
+    readonly toRunId: string;
+  }[];
+  readonly comparisons: readonly RunComparison[];
+  readonly notes: readonly Saying[];
 };
 
 /** What the readings say. */
@@ -111,4 +202,6 @@ export type Findings = {
   };
   /** Readings that would narrow the range most, best first. */
   readonly wouldNarrow: readonly Saying[];
+  /** Causes with their probability and evidence, and the next reading worth taking. */
+  readonly causes?: CausesFound;
 };

@@ -6,6 +6,7 @@ import type { Findings, Loss } from '@/lib/diagnostics/findings';
 import { agePrior } from '@/lib/diagnostics/loss/age-prior';
 import { combine, fuse } from '@/lib/diagnostics/loss/fuse';
 import { lossOfRun } from '@/lib/diagnostics/loss/loss-of-run';
+import { lossOfVisit } from '@/lib/diagnostics/loss/loss-of-visit';
 import { type RunEvidence, runEvidence } from '@/lib/diagnostics/loss/run-evidence';
 import { healthyAt } from '@/lib/diagnostics/targets/healthy-state';
 import type { Unit } from '@/lib/visit/unit';
@@ -182,12 +183,56 @@ describe('loss of a visit', () => {
   });
 
   it('identity: a missing mode takes the other loss with twice the variance and says so', () => {
+    // watts and outdoor air only: too little to tell a cause
+    const { mode, outdoorAirF, outdoorUnitW } = atTarget('cooling', rated, 1.2);
+    const few: RunPart = {
+      mode,
+      ...(outdoorAirF === undefined ? {} : { outdoorAirF }),
+      ...(outdoorUnitW === undefined ? {} : { outdoorUnitW }),
+    };
+    const { cooling, heating } = findings(visitOf([few], rated)).loss;
+    expect(heating?.lnPower.mean).toBe(cooling?.lnPower.mean);
+    expect(heating?.lnPower.sd).toBeCloseToWithin(Math.SQRT2 * (cooling?.lnPower.sd ?? 0), 1e-12);
+    expect(heating?.notes).toContainEqual({ code: 'carriedOver', values: { from: 'cooling' } });
+    expect(heating?.notes.map((note) => note.code)).not.toContain('carriedByCauses');
+    expect(heating?.basis).toBe('assumed');
+  });
+
+  it('identity: when the causes are told, the carried loss is shifted by what they do in the other mode', () => {
     const visit = visitOf([{ ...atTarget('cooling', rated, 1.2), ...balance }], rated);
     const { cooling, heating } = findings(visit).loss;
-    expect(heating?.lnPower.mean).toBe(cooling?.lnPower.mean);
-    expect(heating?.lnCapacity.sd).toBeCloseToWithin(Math.SQRT2 * (cooling?.lnCapacity.sd ?? 0), 1e-12);
-    expect(heating?.notes).toContainEqual({ code: 'carriedOver', values: { from: 'cooling' } });
-    expect(heating?.basis).toBe('assumed');
+    expect(heating?.notes.map((note) => note.code)).toEqual(
+      expect.arrayContaining(['carriedOver', 'carriedByCauses']),
+    );
+    expect(heating?.lnPower.sd ?? 0).toBeGreaterThanOrEqual(
+      Math.SQRT2 * (cooling?.lnPower.sd ?? 1e9) - 1e-12,
+    );
+  });
+
+  it('identity: the shift is the difference of what the causes do in both modes', () => {
+    const context = contextOfRun(atTarget('cooling', rated), rated);
+    const healthy = healthyAt(context);
+    const power = { id: 'measuredPower', mean: 0.2, sd: 0.02 } as const;
+    const evidence = {
+      runId: 'run-1',
+      mode: 'cooling' as const,
+      label: '',
+      capacity: [],
+      power,
+      notes: [],
+      ...(healthy === undefined ? {} : { healthy }),
+    };
+    const routeOf = (mode: 'cooling' | 'heating') => ({
+      lnCapacity: { value: mode === 'cooling' ? -0.1 : -0.3, sd: 0.05 },
+      lnPower: { value: mode === 'cooling' ? 0.05 : 0.12, sd: 0.05 },
+      lostByCause: [],
+      beyondRange: false,
+    });
+    const { loss } = lossOfVisit(context.visit, [evidence], routeOf);
+    const of = (key: 'lnCapacity' | 'lnPower') =>
+      (loss.heating?.[key].mean ?? 9) - (loss.cooling?.[key].mean ?? 9);
+    expect(of('lnCapacity')).toBeCloseToWithin(-0.2, 1e-12);
+    expect(of('lnPower')).toBeCloseToWithin(0.07, 1e-12);
   });
 
   it('identity: an air conditioner has no heating loss', () => {

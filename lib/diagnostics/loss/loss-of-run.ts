@@ -5,74 +5,122 @@ import type { Saying } from '../../visit/wording';
 import data from '../data/loss.json';
 import type { Loss, LossRoute } from '../findings';
 import type { AgePrior } from './age-prior';
+import type { FaultRoute } from './fault-route';
 import { combine, fuse } from './fuse';
 import type { Measured, RunEvidence } from './run-evidence';
 
 /**
- * Loss of one mode from the evidence of one run and the age prior.
+ * Loss of one mode from the evidence of one run, the causes it points to, and the age prior.
  *
  * Measured capacities are combined among themselves first, then set against the healthy unit, whose own uncertainty
- * they share; the age prior comes last and weakened, so that age alone never convicts.
+ * they share; published fault correlations join as a second opinion, which shares nothing with it. The age prior comes
+ * last and weakened, so that age alone never convicts.
  *
  * @param mode      mode of the run
- * @param evidence  what the run says; undefined = no usable run: the age prior alone, wide
+ * @param evidence  what the run says; undefined = no usable run
  * @param prior     what age says
+ * @param route     what the likely causes do by published correlations; left out when the readings are too few
  * @returns log ratios and estimates, capped, with the routes that went in
  * Check: tests/diagnostics/loss.test.ts
  */
-export function lossOfRun(mode: Mode, evidence: RunEvidence | undefined, prior: AgePrior): Loss {
-  if (evidence?.healthy === undefined) return priorOnly(mode, prior, evidence?.notes ?? []);
-  const { healthy, runId } = evidence;
-  const notes: Saying[] = [...evidence.notes];
-  const { weakening } = data.agePrior;
-  const weak = (value: Uncertain): Uncertain => ({ value: value.value, sd: weakening * value.sd });
-  const capacity = withPrior(
-    evidence.capacity,
-    healthy.sdLnCapacity,
-    weak(prior.lnCapacity),
+export function lossOfRun(
+  mode: Mode,
+  evidence: RunEvidence | undefined,
+  prior: AgePrior,
+  route?: FaultRoute | undefined,
+): Loss {
+  const notes: Saying[] = [...(evidence?.notes ?? [])];
+  const healthy = evidence?.healthy;
+  const capacity = together(
+    measuredAgainst(evidence?.capacity ?? [], healthy?.sdLnCapacity),
+    route?.lnCapacity,
     prior.lnCapacity,
   );
-  const power = withPrior(
-    evidence.power === undefined ? [] : [evidence.power],
-    healthy.sdLnPower,
-    weak(prior.lnPower),
+  const power = together(
+    measuredAgainst(evidence?.power === undefined ? [] : [evidence.power], healthy?.sdLnPower),
+    route?.lnPower,
     prior.lnPower,
   );
-  if (capacity.disagree) notes.push({ code: 'capacityRoutesDisagree' });
-  if (!capacity.measured) notes.push({ code: 'capacityNotMeasured' });
-  if (!power.measured) notes.push({ code: 'powerNotMeasured' });
-  const routes = [
-    ...evidence.capacity.map((m) => capacityRoute(m, runId, healthy.sdLnCapacity)),
-    ...(evidence.power === undefined ? [] : [powerRoute(evidence.power, runId, healthy.sdLnPower)]),
-    priorRoute(prior, capacity.measured || power.measured ? weakening : 1),
-  ];
+  if (capacity.measuredDisagree) notes.push({ code: 'capacityRoutesDisagree' });
+  if (capacity.routesDisagree) notes.push({ code: 'measuredAgainstCauses', values: { what: 'capacity' } });
+  if (power.routesDisagree) notes.push({ code: 'measuredAgainstCauses', values: { what: 'power' } });
+  const measured = capacity.measured || power.measured;
+  if (!measured && route === undefined) {
+    notes.push({ code: 'agePriorOnly', values: { years: Math.round(prior.ageYears) } });
+  } else {
+    if (!capacity.measured) notes.push({ code: 'capacityNotMeasured' });
+    if (!power.measured) notes.push({ code: 'powerNotMeasured' });
+  }
+  if (route?.beyondRange === true) notes.push({ code: 'correlationBeyondRange' });
   return assembled(mode, capacity.value, power.value, {
-    routes,
-    basis: capacity.measured || power.measured ? 'measured' : 'assumed',
+    routes: routesOf(evidence, prior, route, measured),
+    basis: measured ? 'measured' : 'assumed',
     notes,
+    ...(route === undefined ? {} : { shares: sharesOf(route, capacity.value, power.value) }),
   });
 }
 
-type Part = { readonly value: Uncertain; readonly measured: boolean; readonly disagree: boolean };
+type Against = { readonly value: Uncertain; readonly disagree: boolean } | undefined;
 
-function withPrior(
-  measured: readonly Measured[],
-  baselineSd: number,
-  weakPrior: Uncertain,
-  fullPrior: Uncertain,
-): Part {
-  if (measured.length === 0) return { value: fullPrior, measured: false, disagree: false };
+function measuredAgainst(measured: readonly Measured[], baselineSd: number | undefined): Against {
+  if (measured.length === 0 || baselineSd === undefined) return undefined;
   const own = fuse(measured.map((m) => ({ value: m.mean, sd: m.sd })));
-  const against = { value: own.value, sd: Math.hypot(own.sd, baselineSd) };
-  return { value: combine(weakPrior, against), measured: true, disagree: own.disagree };
+  return { value: { value: own.value, sd: Math.hypot(own.sd, baselineSd) }, disagree: own.disagree };
 }
 
-function priorOnly(mode: Mode, prior: AgePrior, notes: readonly Saying[]): Loss {
-  return assembled(mode, prior.lnCapacity, prior.lnPower, {
-    routes: [priorRoute(prior, 1)],
-    basis: 'assumed',
-    notes: [...notes, { code: 'agePriorOnly', values: { years: Math.round(prior.ageYears) } }],
-  });
+type Together = {
+  readonly value: Uncertain;
+  readonly measured: boolean;
+  readonly measuredDisagree: boolean;
+  readonly routesDisagree: boolean;
+};
+
+function together(against: Against, route: Uncertain | undefined, prior: Uncertain): Together {
+  const opinions = [against?.value, route].filter((value) => value !== undefined);
+  if (opinions.length === 0) {
+    return { value: prior, measured: false, measuredDisagree: false, routesDisagree: false };
+  }
+  const fused = fuse(opinions);
+  const weak = { value: prior.value, sd: data.agePrior.weakening * prior.sd };
+  return {
+    value: combine(weak, fused),
+    measured: against !== undefined,
+    measuredDisagree: against?.disagree === true,
+    routesDisagree: fused.disagree,
+  };
+}
+
+function routesOf(
+  evidence: RunEvidence | undefined,
+  prior: AgePrior,
+  route: FaultRoute | undefined,
+  measured: boolean,
+): readonly LossRoute[] {
+  const healthy = evidence?.healthy;
+  const against = (m: Measured, baselineSd: number) => ({ mean: m.mean, sd: Math.hypot(m.sd, baselineSd) });
+  const own: LossRoute[] = [];
+  if (evidence !== undefined && healthy !== undefined) {
+    for (const m of evidence.capacity) {
+      own.push({ id: m.id, runId: evidence.runId, lnCapacity: against(m, healthy.sdLnCapacity) });
+    }
+    if (evidence.power !== undefined) {
+      own.push({
+        id: 'measuredPower',
+        runId: evidence.runId,
+        lnPower: against(evidence.power, healthy.sdLnPower),
+      });
+    }
+  }
+  if (route !== undefined) {
+    own.push({
+      id: 'faultCorrelation',
+      lnCapacity: { mean: route.lnCapacity.value, sd: route.lnCapacity.sd },
+      lnPower: { mean: route.lnPower.value, sd: route.lnPower.sd },
+      ...(evidence === undefined ? {} : { runId: evidence.runId }),
+    });
+  }
+  const weakening = measured || route !== undefined ? data.agePrior.weakening : 1;
+  return [...own, priorRoute(prior, weakening)];
 }
 
 function priorRoute(prior: AgePrior, weakening: number): LossRoute {
@@ -87,12 +135,14 @@ function priorRoute(prior: AgePrior, weakening: number): LossRoute {
   };
 }
 
-function capacityRoute(m: Measured, runId: string, baselineSd: number): LossRoute {
-  return { id: m.id, runId, lnCapacity: { mean: m.mean, sd: Math.hypot(m.sd, baselineSd) } };
-}
-
-function powerRoute(m: Measured, runId: string, baselineSd: number): LossRoute {
-  return { id: m.id, runId, lnPower: { mean: m.mean, sd: Math.hypot(m.sd, baselineSd) } };
+/** What no cause accounts for stays unexplained, so that no repair can give it back. */
+function sharesOf(route: FaultRoute, capacity: Uncertain, power: Uncertain): NonNullable<Loss['shares']> {
+  const explained = route.lostByCause.reduce((sum, { lnEfficiency }) => sum + lnEfficiency, 0);
+  const whole = Math.max(explained, power.value - Math.min(0, capacity.value));
+  if (whole <= 0) return [];
+  return route.lostByCause
+    .map(({ cause, lnEfficiency }) => ({ cause, shareFrac: lnEfficiency / whole }))
+    .filter(({ shareFrac }) => shareFrac >= 0.01);
 }
 
 /**
@@ -107,7 +157,7 @@ export function assembled(
   mode: Mode,
   lnCapacity: Uncertain,
   lnPower: Uncertain,
-  rest: Pick<Loss, 'routes' | 'basis' | 'notes'>,
+  rest: Pick<Loss, 'routes' | 'basis' | 'notes' | 'shares'>,
 ): Loss {
   const { capacityRatioLow, capacityRatioLikelyHigh, capacityRatioHigh, powerRatioLow, powerRatioHigh } =
     data.limits;

@@ -1,44 +1,62 @@
+import type { Uncertain } from '../../math/propagate';
 import type { Mode } from '../../visit/run';
 import type { Visit } from '../../visit/visit';
 import type { Saying } from '../../visit/wording';
 import data from '../data/loss.json';
 import type { Findings, Loss } from '../findings';
 import { type AgePrior, agePrior } from './age-prior';
+import type { FaultRoute } from './fault-route';
 import { assembled, lossOfRun } from './loss-of-run';
 import { isUsable, type RunEvidence } from './run-evidence';
 
 export type VisitLoss = Required<Pick<Findings, 'loss' | 'lossByRun'>>;
 
-type ModedEvidence = RunEvidence & { readonly mode: Mode; readonly label: string };
+/** Evidence of a run with its mode, label, and what its own likely causes do. */
+export type ModedEvidence = RunEvidence & {
+  readonly mode: Mode;
+  readonly label: string;
+  readonly route?: FaultRoute;
+};
+
+/** What the likely causes of the unit as found do, for a mode (no run = typical conditions); undefined = unknown. */
+export type RouteOfMode = (mode: Mode, run: RunEvidence | undefined) => FaultRoute | undefined;
 
 /**
  * Loss of both modes as the unit was found.
  *
  * The first usable run of a mode speaks for it; later ones show what a step of the technician changed and stay in
- * `lossByRun` for before and after. A mode without usable runs takes the other mode's log loss with twice its variance; without any, age alone, wide.
+ * `lossByRun` for before and after. A mode without usable runs takes the other mode's log loss with twice its
+ * variance, shifted by how differently the likely causes act in this mode by published correlations; without any
+ * usable run the causes alone, widened; without causes age alone, wide.
  *
  * @param visit     visit
  * @param evidence  one for each run, in the order of the runs
+ * @param routeOf   correlations for the unit as found
  * @returns `cooling`, and `heating` for a heat pump; the order of runs of different modes does not matter
  * Check: tests/diagnostics/loss.test.ts
  */
-export function lossOfVisit(visit: Visit, evidence: readonly ModedEvidence[]): VisitLoss {
+export function lossOfVisit(
+  visit: Visit,
+  evidence: readonly ModedEvidence[],
+  routeOf: RouteOfMode = () => undefined,
+): VisitLoss {
   const prior = agePrior(visit);
   const modes: readonly Mode[] = visit.unit.kind === 'heatPump' ? ['cooling', 'heating'] : ['cooling'];
   const own = new Map<Mode, Loss>();
   for (const mode of modes) {
     const ofMode = evidence.filter((e) => e.mode === mode);
     const first = ofMode.find(isUsable);
-    if (first !== undefined) own.set(mode, withRunNotes(lossOfRun(mode, first, prior), first, ofMode));
+    if (first === undefined) continue;
+    own.set(mode, withRunNotes(lossOfRun(mode, first, prior, routeOf(mode, first)), first, ofMode));
   }
   const loss = Object.fromEntries(
-    modes.map((mode) => [mode, own.get(mode) ?? missingMode(mode, own, prior, evidence)]),
+    modes.map((mode) => [mode, own.get(mode) ?? missingMode(mode, own, prior, evidence, routeOf)]),
   );
   return {
     loss,
     lossByRun: evidence
       .filter((e) => modes.includes(e.mode) && isUsable(e))
-      .map((e) => ({ runId: e.runId, loss: lossOfRun(e.mode, e, prior) })),
+      .map((e) => ({ runId: e.runId, loss: lossOfRun(e.mode, e, prior, e.route) })),
   };
 }
 
@@ -57,24 +75,53 @@ function missingMode(
   own: ReadonlyMap<Mode, Loss>,
   prior: AgePrior,
   evidence: readonly ModedEvidence[],
+  routeOf: RouteOfMode,
 ): Loss {
-  const other = own.get(mode === 'cooling' ? 'heating' : 'cooling');
+  const otherMode: Mode = mode === 'cooling' ? 'heating' : 'cooling';
+  const other = own.get(otherMode);
   const unusable = evidence.filter((e) => e.mode === mode);
   const notes: Saying[] = unusable.flatMap((e) => e.notes);
   if (unusable.length > 0) notes.push({ code: 'runsNotUsable', values: { mode } });
+  const route = routeOf(mode, undefined);
   if (other === undefined) {
-    const alone = lossOfRun(mode, undefined, prior);
+    const alone = lossOfRun(mode, undefined, prior, route === undefined ? undefined : widened(route));
     return { ...alone, notes: [...notes, ...alone.notes] };
   }
-  const widen = Math.sqrt(data.carryOver.varianceFactor);
-  return assembled(
-    mode,
-    { value: other.lnCapacity.mean, sd: widen * other.lnCapacity.sd },
-    { value: other.lnPower.mean, sd: widen * other.lnPower.sd },
-    {
-      routes: [],
-      basis: 'assumed',
-      notes: [...notes, { code: 'carriedOver', values: { from: other.mode } }],
-    },
+  const otherRoute = routeOf(
+    otherMode,
+    evidence.find((e) => e.mode === otherMode && isUsable(e)),
   );
+  const carried = carriedOver(other, route, otherRoute);
+  return assembled(mode, carried.lnCapacity, carried.lnPower, {
+    routes: [],
+    basis: 'assumed',
+    notes: [
+      ...notes,
+      { code: 'carriedOver', values: { from: other.mode } },
+      ...(route === undefined ? [] : [{ code: 'carriedByCauses' }]),
+    ],
+    ...(other.shares === undefined ? {} : { shares: other.shares }),
+  });
+}
+
+type Pair = { readonly lnCapacity: Uncertain; readonly lnPower: Uncertain };
+
+/** The other mode's loss, shifted by what its likely causes do differently here; twice the variance. */
+function carriedOver(other: Loss, here: FaultRoute | undefined, there: FaultRoute | undefined): Pair {
+  const widen = Math.sqrt(data.carryOver.varianceFactor);
+  const part = (key: 'lnCapacity' | 'lnPower'): Uncertain => {
+    const shift = here === undefined || there === undefined ? 0 : here[key].value - there[key].value;
+    return { value: other[key].mean + shift, sd: Math.max(widen * other[key].sd, here?.[key].sd ?? 0) };
+  };
+  return { lnCapacity: part('lnCapacity'), lnPower: part('lnPower') };
+}
+
+/** Causes without any measured loss: twice the variance. */
+function widened(route: FaultRoute): FaultRoute {
+  const factor = Math.sqrt(data.carryOver.varianceFactor);
+  return {
+    ...route,
+    lnCapacity: { ...route.lnCapacity, sd: factor * route.lnCapacity.sd },
+    lnPower: { ...route.lnPower, sd: factor * route.lnPower.sd },
+  };
 }

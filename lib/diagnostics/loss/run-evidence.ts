@@ -28,6 +28,8 @@ const VOIDS_BALANCE: ReadonlySet<string> = new Set([
   'liquidAboveDischargePressure',
   'suctionColderThanSaturation',
   'liquidReturning',
+  'noSuperheat',
+  'dischargeCooledByLiquid',
   'liquidWarmerThanCondensing',
   'liquidColderThanOutdoor',
   'dischargeCoolerThanLossless',

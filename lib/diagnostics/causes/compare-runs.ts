@@ -1,0 +1,100 @@
+import { derivedById } from '../derived/derive-run';
+import type { DerivedValue, RunComparison, Target } from '../findings';
+import { type RunContext, reading } from '../run-context';
+
+/** A run as it is compared. */
+export type ComparedRun = {
+  readonly context: RunContext;
+  readonly derived: readonly DerivedValue[];
+  readonly targets: readonly Target[];
+};
+
+/** What is worth comparing, in the order a technician reads it. */
+const COMPARED: readonly string[] = [
+  'suctionSuperheatFd',
+  'liquidSubcoolingFd',
+  'condensingOverOutdoorFd',
+  'condensingOverReturnFd',
+  'evaporatingBelowReturnFd',
+  'evaporatingBelowOutdoorFd',
+  'compressionRatio',
+  'dischargeLineF',
+  'isentropicEfficiencyFrac',
+  'airSplitFd',
+  'airRiseFd',
+  'airflowCfm',
+  'totalExternalStaticInWc',
+  'outdoorUnitW',
+  'refrigerantCapacityBtuh',
+];
+
+/** Conditions may differ by this much before a comparison needs a warning. */
+const SAME_WEATHER_FD = 5;
+/** A change beyond this many standard uncertainties is real. */
+const REAL_SIGMAS = 2;
+
+/**
+ * What changed between two runs of one mode: before and after a step.
+ *
+ * @param before,after  two runs of the same mode
+ * @returns changes of everything read in both, with their uncertainty; errors shared by both runs (assumptions, the
+ * site) cancel and are left out of it
+ * Check: tests/diagnostics/causes/compare-runs.test.ts
+ */
+export function compareRuns(before: ComparedRun, after: ComparedRun): RunComparison {
+  const changes = COMPARED.flatMap((id) => {
+    const a = readingOrDerived(before, id);
+    const b = readingOrDerived(after, id);
+    if (a === undefined || b === undefined) return [];
+    const sd = Math.hypot(a.sd, b.sd);
+    const target = after.targets.find((t) => t.id === id);
+    return [
+      {
+        id,
+        unit: a.unit,
+        before: a.value,
+        after: b.value,
+        sd,
+        real: Math.abs(b.value - a.value) > REAL_SIGMAS * sd,
+        ...(target === undefined ? {} : { towardsTarget: isNearer(target, a.value, b.value) }),
+      },
+    ];
+  });
+  const was = before.context.run.outdoorAirF;
+  const is = after.context.run.outdoorAirF;
+  const outdoorShift = was === undefined || is === undefined ? 0 : Math.abs(is - was);
+  return {
+    mode: after.context.run.mode,
+    fromRunId: before.context.run.id,
+    toRunId: after.context.run.id,
+    changes,
+    notes:
+      outdoorShift > SAME_WEATHER_FD
+        ? [{ code: 'weatherChanged', values: { difference: Math.round(outdoorShift) } }]
+        : [],
+  };
+}
+
+function readingOrDerived(
+  run: ComparedRun,
+  id: string,
+): { readonly value: number; readonly sd: number; readonly unit: string } | undefined {
+  if (id === 'dischargeLineF') return reading(run.context, 'dischargeLineF');
+  const value = derivedById(run.derived, id);
+  return value === undefined
+    ? undefined
+    : { value: value.value, sd: instrumentPart(value), unit: value.unit };
+}
+
+/** Uncertainty that differs from run to run: what instruments bring, not what is assumed for both alike. */
+function instrumentPart(value: DerivedValue): number {
+  const shares = value.inputs.filter((input) => input.basis === 'measured');
+  const share = shares.reduce((sum, input) => sum + (input.shareFrac ?? 0), 0);
+  return value.sd * Math.sqrt(Math.min(1, share));
+}
+
+function isNearer(target: Target, before: number, after: number): boolean {
+  const distance = (x: number): number => Math.max(0, target.low - x, x - target.high);
+  const [was, is] = [distance(before), distance(after)];
+  return was === is ? Math.abs(after - target.value) < Math.abs(before - target.value) : is < was;
+}

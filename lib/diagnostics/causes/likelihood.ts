@@ -1,0 +1,136 @@
+import type { CauseId } from '../../visit/cause';
+import type { Mode } from '../../visit/run';
+import type { MeteringDevice } from '../../visit/unit';
+import table from './data/features.json';
+import { type FeatureReading, severityWords } from './feature';
+import { type Part, partOf } from './hypotheses';
+import { patternsOf, shiftBy } from './pattern';
+
+const { chanceFrac, widthSigmas } = table.outlier;
+const { exponent } = table.tempering;
+
+/** A run as the likelihood sees it. */
+export type EvidenceRun = {
+  readonly runId: string;
+  readonly mode: Mode;
+  /** Unknown: both are weighed alike. */
+  readonly metering?: MeteringDevice;
+  readonly features: readonly FeatureReading[];
+};
+
+/** Shifts of every feature of a run by one pattern at one severity. */
+type Shifts = { readonly mean: Float64Array; readonly variance: Float64Array };
+
+/** By cause and severity: one entry for each variant. */
+type ShiftTable = ReadonlyMap<string, readonly Shifts[]>;
+
+/** A run made ready for many hypotheses. */
+export type ReadyRun = { readonly run: EvidenceRun; readonly byMetering: readonly ShiftTable[] };
+
+/**
+ * Makes a run ready: looks every shift up once.
+ *
+ * @param run     evidence
+ * @param causes  causes that will be asked for
+ * Check: tests/diagnostics/causes/likelihood.test.ts
+ */
+export function readyRun(run: EvidenceRun, causes: readonly CauseId[]): ReadyRun {
+  return { run, byMetering: devicesOf(run).map((metering) => tableFor(run, metering, causes)) };
+}
+
+/** Metering devices a run is weighed with. */
+export function devicesOf(run: EvidenceRun): readonly MeteringDevice[] {
+  return run.metering === undefined ? ['fixedOrifice', 'txv'] : [run.metering];
+}
+
+function tableFor(run: EvidenceRun, metering: MeteringDevice, causes: readonly CauseId[]): ShiftTable {
+  const found = new Map<string, readonly Shifts[]>();
+  for (const cause of causes) {
+    const patterns = patternsOf(cause, run.mode, metering);
+    for (const severity of severityWords) {
+      const variants = patterns.map((pattern) => {
+        const shifts = run.features.map((feature) => shiftBy(pattern, severity, feature.id));
+        return {
+          mean: Float64Array.from(shifts, (shift) => shift.mean),
+          variance: Float64Array.from(shifts, (shift) => shift.spread ** 2),
+        };
+      });
+      found.set(partOf(cause, severity).key, variants);
+    }
+  }
+  return found;
+}
+
+/**
+ * Logarithm of the likelihood of one feature whose causes shift it together: shifts add, spreads add as squares, and
+ * a small share of wide outliers keeps any single reading from deciding alone. Nothing wrong is no shift and no
+ * spread, so a reading at its target never speaks for a fault against it.
+ *
+ * @param feature   residual and uncertainty
+ * @param mean      sum of the shifts [feature's unit]
+ * @param variance  sum of the squared spreads
+ * @returns ln of the density, tempered; only differences between hypotheses mean anything
+ * Check: tests/diagnostics/causes/likelihood.test.ts
+ */
+export function lnFeature(feature: FeatureReading, mean: number, variance: number): number {
+  const own = feature.sd * feature.sd;
+  const centre = feature.floor === undefined ? mean : Math.max(mean, feature.floor);
+  const total = own + variance;
+  const wide = Math.max(widthSigmas * widthSigmas * own, total);
+  const off = feature.residual - centre;
+  const density =
+    ((1 - chanceFrac) * Math.exp((-off * off) / (2 * total))) / Math.sqrt(total) +
+    (chanceFrac * Math.exp((-feature.residual * feature.residual) / (2 * wide))) / Math.sqrt(wide);
+  return exponent * Math.log(density + 1e-300);
+}
+
+/**
+ * Logarithm of the likelihood of a run under some causes at once.
+ *
+ * @param ready  run made ready with at least these causes
+ * @param parts  at most two causes at work; empty = nothing wrong
+ * @returns with an unknown metering device, or variants of a cause, the mean over all of them
+ * Check: tests/diagnostics/causes/likelihood.test.ts
+ */
+export function lnRun(ready: ReadyRun, parts: readonly Part[]): number {
+  const [first, second] = parts;
+  const values: number[] = [];
+  for (const shifts of ready.byMetering) {
+    const ones = first === undefined ? NOTHING : (shifts.get(first.key) ?? NOTHING);
+    const twos = second === undefined ? NOTHING : (shifts.get(second.key) ?? NOTHING);
+    for (const one of ones) {
+      for (const two of twos) values.push(lnShifted(ready.run.features, one, two));
+    }
+  }
+  return logSum(values) - Math.log(values.length);
+}
+
+const NOTHING: readonly (Shifts | undefined)[] = [undefined];
+
+function lnShifted(
+  features: readonly FeatureReading[],
+  one: Shifts | undefined,
+  two: Shifts | undefined,
+): number {
+  let sum = 0;
+  for (let i = 0; i < features.length; i += 1) {
+    const feature = features[i];
+    if (feature === undefined) continue;
+    const mean = (one?.mean[i] ?? 0) + (two?.mean[i] ?? 0);
+    const variance = (one?.variance[i] ?? 0) + (two?.variance[i] ?? 0);
+    sum += lnFeature(feature, mean, variance);
+  }
+  return sum;
+}
+
+/** ln of the sum of exp(values); -Infinity for none. Check: tests/diagnostics/causes/likelihood.test.ts */
+export function logSum(values: readonly number[]): number {
+  const [only] = values;
+  if (values.length === 1 && only !== undefined) return only;
+  let top = Number.NEGATIVE_INFINITY;
+  for (const value of values) top = Math.max(top, value);
+  if (top === Number.NEGATIVE_INFINITY) return top;
+  let sum = 0;
+  for (const value of values) sum += Math.exp(value - top);
+  return top + Math.log(sum);
+}

@@ -1,0 +1,193 @@
+import { normalCdf } from '../../math/normal';
+import type { CauseId } from '../../visit/cause';
+import type { Mode } from '../../visit/run';
+import type { MeteringDevice } from '../../visit/unit';
+import type { NextReading } from '../findings';
+import table from './data/next-readings.json';
+import type { FeatureId } from './feature';
+import type { Part } from './hypotheses';
+import type { EvidenceRun } from './likelihood';
+import { patternsOf, shiftBy } from './pattern';
+import type { Posterior, Weighed } from './posterior';
+
+/** Outcomes beyond this many standard uncertainties of the target count as low or high. */
+const LIMIT_SIGMAS = 1.5;
+const LEAST_CHANCE = 1e-4;
+
+type Outcome = NextReading['outcomes'][number]['outcome'];
+
+/** What deciding on the next reading needs to know. */
+export type NextInput = {
+  readonly posterior: Posterior;
+  readonly runs: readonly EvidenceRun[];
+  readonly mode: Mode;
+  readonly metering: MeteringDevice | undefined;
+  readonly isHeatPump: boolean;
+  readonly possible: readonly CauseId[];
+};
+
+/**
+ * Readings and tests worth taking next, by the share of the uncertainty about the cause they are expected to take
+ * away (mutual information over the entropy of the causes), with what each outcome would mean.
+ *
+ * @param input  chances so far, runs that count, mode the next reading would be taken in
+ * @returns best first; gains below the least one are left out
+ * Source: data/next-readings.json, status beside each; mutual information after Shannon 1948
+ * Check: tests/diagnostics/causes/next-reading.test.ts
+ */
+export function nextReadings(input: NextInput): readonly NextReading[] {
+  const likely = input.posterior.weighed.filter(({ chance }) => chance > LEAST_CHANCE);
+  const entropy = entropyOf(groups(likely));
+  if (entropy < 1e-6) return [];
+  const taken = new Set(input.runs.flatMap((run) => run.features.map((feature) => feature.id)));
+  const readings = (Object.entries(table.readings) as [FeatureId, ReadingRow][])
+    .filter(([id]) => !taken.has(id) && isAsked(id, input))
+    .map(([id, row]) =>
+      weigh(likely, entropy, readingOutcomes(id, row, input), `next.${id}`, row.readings, input.mode),
+    );
+  const tests = (Object.entries(table.tests) as [string, TestRow][])
+    .filter(([id, row]) => isPossible(id, row, input))
+    .map(([id, row]) => weigh(likely, entropy, testOutcomes(row), `next.${id}`, [], input.mode));
+  return [...readings, ...tests]
+    .filter((next) => next.gainFrac >= table.leastGainFrac.value)
+    .sort((a, b) => b.gainFrac - a.gainFrac);
+}
+
+type ReadingRow = { readonly readings: readonly string[]; readonly typicalSd: number };
+type TestRow = {
+  readonly yes: readonly string[];
+  readonly sensitivity: number;
+  readonly specificity: number;
+  readonly heatPumpOnly?: boolean;
+  readonly askedAbout: { readonly cause: string; readonly leastChance: number };
+};
+
+/** Chance of each outcome under a hypothesis. */
+type OutcomeChances = (weighed: Weighed) => readonly (readonly [Outcome, number])[];
+
+function isAsked(id: FeatureId, input: NextInput): boolean {
+  return id !== 'stripAmps' || input.possible.includes('supplementaryHeatFault');
+}
+
+function isPossible(id: string, row: TestRow, input: NextInput): boolean {
+  if (row.heatPumpOnly === true && !input.isHeatPump) return false;
+  const chance = input.posterior.chances.get(row.askedAbout.cause as CauseId) ?? 0;
+  if (chance < row.askedAbout.leastChance) return false;
+  return id !== 'otherMode' || new Set(input.runs.map((run) => run.mode)).size < 2;
+}
+
+function readingOutcomes(id: FeatureId, row: ReadingRow, input: NextInput): OutcomeChances {
+  const devices: readonly MeteringDevice[] =
+    input.metering === undefined ? ['fixedOrifice', 'txv'] : [input.metering];
+  const limit = LIMIT_SIGMAS * row.typicalSd;
+  return ({ hypothesis }) => {
+    const shifts = devices.flatMap((metering) => jointShifts(hypothesis.parts, input.mode, metering, id));
+    let low = 0;
+    let high = 0;
+    for (const { mean, variance } of shifts) {
+      const sd = Math.sqrt(variance + row.typicalSd ** 2);
+      low += normalCdf((-limit - mean) / sd) / shifts.length;
+      high += normalCdf((mean - limit) / sd) / shifts.length;
+    }
+    return [
+      ['low', low],
+      ['normal', Math.max(0, 1 - low - high)],
+      ['high', high],
+    ];
+  };
+}
+
+/** Shift of a feature by some causes at once, one for each combination of their variants. */
+function jointShifts(
+  parts: readonly Part[],
+  mode: Mode,
+  metering: MeteringDevice,
+  feature: FeatureId,
+): readonly { readonly mean: number; readonly variance: number }[] {
+  return parts.reduce(
+    (sums, { cause, severity }) => {
+      const shifts = patternsOf(cause, mode, metering).map((pattern) => shiftBy(pattern, severity, feature));
+      return sums.flatMap((sum) =>
+        shifts.map(({ mean, spread }) => ({ mean: sum.mean + mean, variance: sum.variance + spread ** 2 })),
+      );
+    },
+    [{ mean: 0, variance: 0 }],
+  );
+}
+
+function testOutcomes(row: TestRow): OutcomeChances {
+  return ({ hypothesis }) => {
+    const hit = hypothesis.parts.some((part) => row.yes.includes(part.cause));
+    const yes = hit ? row.sensitivity : 1 - row.specificity;
+    return [
+      ['yes', yes],
+      ['no', 1 - yes],
+    ];
+  };
+}
+
+function weigh(
+  likely: readonly Weighed[],
+  entropy: number,
+  chancesOf: OutcomeChances,
+  code: string,
+  readings: readonly string[],
+  mode: Mode,
+): NextReading {
+  const byOutcome = new Map<Outcome, { readonly weighed: Weighed; readonly chance: number }[]>();
+  for (const weighed of likely) {
+    for (const [outcome, chance] of chancesOf(weighed)) {
+      const list = byOutcome.get(outcome) ?? [];
+      list.push({ weighed, chance: weighed.chance * chance });
+      byOutcome.set(outcome, list);
+    }
+  }
+  const total = likely.reduce((sum, { chance }) => sum + chance, 0);
+  let left = 0;
+  const outcomes = [...byOutcome].map(([outcome, list]) => {
+    const chance = list.reduce((sum, entry) => sum + entry.chance, 0) / total;
+    const after = list.map(({ weighed, chance: joint }) => ({
+      hypothesis: weighed.hypothesis,
+      chance: chance > 0 ? joint / total / chance : 0,
+    }));
+    left += chance * entropyOf(groups(after));
+    return { outcome, chance, ...topCause(after) };
+  });
+  return {
+    saying: { code, values: { mode } },
+    readings,
+    gainFrac: Math.max(0, 1 - left / entropy),
+    outcomes,
+  };
+}
+
+/** Chances of sets of causes, severities put together. */
+function groups(weighed: readonly Weighed[]): readonly number[] {
+  const bySet = new Map<string, number>();
+  for (const { hypothesis, chance } of weighed) {
+    const key = hypothesis.parts.map((part) => part.cause).join(' + ');
+    bySet.set(key, (bySet.get(key) ?? 0) + chance);
+  }
+  return [...bySet.values()];
+}
+
+function entropyOf(chances: readonly number[]): number {
+  const total = chances.reduce((sum, chance) => sum + chance, 0);
+  return chances.reduce((sum, chance) => {
+    const p = chance / total;
+    return p > 0 ? sum - p * Math.log(p) : sum;
+  }, 0);
+}
+
+function topCause(weighed: readonly Weighed[]): { readonly cause: CauseId; readonly probability: number } {
+  const byCause = new Map<CauseId, number>();
+  for (const { hypothesis, chance } of weighed) {
+    if (hypothesis.parts.length === 0) byCause.set('none', (byCause.get('none') ?? 0) + chance);
+    for (const { cause } of hypothesis.parts) byCause.set(cause, (byCause.get(cause) ?? 0) + chance);
+  }
+  let best: { cause: CauseId; probability: number } = { cause: 'none', probability: 0 };
+  for (const [cause, probability] of byCause) {
+    if (probability > best.probability) best = { cause, probability };
+  }
+  return best;
+}

@@ -1,0 +1,93 @@
+import type { Uncertain } from '../../math/propagate';
+import type { CauseId } from '../../visit/cause';
+import type { Visit } from '../../visit/visit';
+import type { Part } from '../causes/hypotheses';
+import type { Posterior } from '../causes/posterior';
+import lossData from '../data/loss.json';
+import type { FaultConditions } from '../fault-effects/fault-conditions';
+import { type FaultEffect, faultEffect } from '../fault-effects/fault-effect';
+import { faultPairEffect } from '../fault-effects/fault-pair-effect';
+import { severityScale } from '../fault-effects/severity';
+
+/** What published correlations say the likely causes do, weighted by their chances. */
+export type FaultRoute = {
+  readonly lnCapacity: Uncertain;
+  readonly lnPower: Uncertain;
+  /** Efficiency lost to each cause (ln power - ln capacity), weighted by its chance. */
+  readonly lostByCause: readonly { readonly cause: CauseId; readonly lnEfficiency: number }[];
+  /** Some correlation was used outside its published range. */
+  readonly beyondRange: boolean;
+};
+
+/**
+ * Loss by published fault correlations at the inferred severity, weighted by the chance of each cause (and pair).
+ *
+ * @param visit       unit
+ * @param posterior   chances of the causes
+ * @param conditions  mode and air conditions at which the loss is asked for
+ * @returns mean and standard uncertainty of the log ratios over all stories (law of total variance), never surer than
+ * the published between-unit spread
+ * Source: fault-effects/data, status beside each; between-unit spread in data/loss.json
+ * Check: tests/diagnostics/fault-route.test.ts
+ */
+export function faultRoute(visit: Visit, posterior: Posterior, conditions: FaultConditions): FaultRoute {
+  const { leastChance, floorSd } = lossData.faultRoute;
+  const at = { ...conditions, unitKind: visit.unit.kind };
+  const stories = posterior.weighed
+    .filter(({ chance }) => chance >= leastChance)
+    .map(({ hypothesis, chance }) => ({
+      chance,
+      parts: hypothesis.parts,
+      effect: effectOf(at, hypothesis.parts),
+    }));
+  const total = stories.reduce((sum, story) => sum + story.chance, 0);
+  const mixed = (part: 'lnCapacity' | 'lnPower'): Uncertain => {
+    let mean = 0;
+    let square = 0;
+    for (const { chance, effect } of stories) {
+      const ln = effect === undefined || effect.kind === 'none' ? { mean: 0, sd: 0 } : effect[part];
+      mean += (chance / total) * ln.mean;
+      square += (chance / total) * (ln.mean ** 2 + ln.sd ** 2);
+    }
+    return { value: mean, sd: Math.hypot(Math.sqrt(Math.max(0, square - mean ** 2)), floorSd) };
+  };
+  return {
+    lnCapacity: mixed('lnCapacity'),
+    lnPower: mixed('lnPower'),
+    lostByCause: lostByCause(at, stories, total),
+    beyondRange: stories.some(({ effect }) => effect?.kind === 'effect' && effect.beyondRange),
+  };
+}
+
+type At = Parameters<typeof faultPairEffect>[0];
+type Story = { readonly chance: number; readonly parts: readonly Part[] };
+
+function levelOf({ cause, severity }: Part): { readonly cause: CauseId; readonly level: number } {
+  return { cause, level: severityScale(cause)[severity] };
+}
+
+function effectOf(at: At, parts: readonly Part[]): FaultEffect | undefined {
+  const [first, second] = parts;
+  if (first === undefined) return undefined;
+  if (second === undefined) return faultEffect({ ...at, ...levelOf(first) });
+  return faultPairEffect(at, [levelOf(first), levelOf(second)]);
+}
+
+function lostByCause(at: At, stories: readonly Story[], total: number): FaultRoute['lostByCause'] {
+  const alone = new Map<string, number>();
+  const lost = new Map<CauseId, number>();
+  for (const { chance, parts } of stories) {
+    for (const part of parts) {
+      const known = alone.get(part.key) ?? efficiencyLost(faultEffect({ ...at, ...levelOf(part) }));
+      alone.set(part.key, known);
+      lost.set(part.cause, (lost.get(part.cause) ?? 0) + (chance / total) * known);
+    }
+  }
+  return [...lost]
+    .map(([cause, lnEfficiency]) => ({ cause, lnEfficiency }))
+    .sort((a, b) => b.lnEfficiency - a.lnEfficiency);
+}
+
+function efficiencyLost(effect: FaultEffect): number {
+  return effect.kind === 'none' ? 0 : Math.max(0, effect.lnPower.mean - effect.lnCapacity.mean);
+}
