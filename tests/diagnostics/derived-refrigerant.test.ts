@@ -11,6 +11,7 @@ import {
   evaporatingDew,
   liquidSubcooling,
   psiaAt,
+  suctionGlide,
   suctionSuperheat,
 } from '@/lib/diagnostics/derived/refrigerant-side';
 import './support/matchers';
@@ -62,6 +63,15 @@ describe('saturation in a run', () => {
     // 60.96 F bubble and 71.23 F dew at 120 psig, reference values of the published equation
     expect(suctionSuperheat(context)?.value).toBeCloseToWithin(80 - 71.23, 0.15);
     expect(liquidSubcooling(context)?.value).toBeCloseToWithin(60.96 - 50, 0.15);
+  });
+
+  // Glide at 120 psig of the published equations: R-407C 10.27, R-454B 2.68, R-410A 0.19 F.
+  it('outside: glide is shown where it matters', () => {
+    const at = (refrigerant: 'R-407C' | 'R-454B' | 'R-410A' | 'R-22') =>
+      suctionGlide(contextOfRun({ mode: 'cooling', suctionPsig: 120 }, { refrigerant }))?.value;
+    expect(at('R-407C')).toBeCloseToWithin(10.27, 0.1);
+    expect(at('R-454B')).toBeCloseToWithin(2.68, 0.1);
+    expect([at('R-410A'), at('R-22')]).toEqual([undefined, undefined]);
   });
 
   it('outside: at 5,000 ft the same gauge reading saturates lower by 1.1 F (R-410A) and 1.7 F (R-22)', () => {

@@ -2,9 +2,9 @@ import type { CauseId } from '../../visit/cause';
 import type { Mode } from '../../visit/run';
 import type { MeteringDevice } from '../../visit/unit';
 import table from './data/features.json';
-import { type FeatureReading, severityWords } from './feature';
+import { type FeatureReading, featureIds, type SeverityWord, severityWords } from './feature';
 import { type Part, partOf } from './hypotheses';
-import { patternsOf, shiftBy } from './pattern';
+import { type Pattern, patternsOf, shiftBy } from './pattern';
 
 const { chanceFrac, widthSigmas } = table.outlier;
 const { exponent } = table.tempering;
@@ -44,21 +44,39 @@ export function devicesOf(run: EvidenceRun): readonly MeteringDevice[] {
 }
 
 function tableFor(run: EvidenceRun, metering: MeteringDevice, causes: readonly CauseId[]): ShiftTable {
+  const places = run.features.map((feature) => featureIds.indexOf(feature.id));
   const found = new Map<string, readonly Shifts[]>();
   for (const cause of causes) {
     const patterns = patternsOf(cause, run.mode, metering);
     for (const severity of severityWords) {
       const variants = patterns.map((pattern) => {
-        const shifts = run.features.map((feature) => shiftBy(pattern, severity, feature.id));
+        const all = shiftsOf(pattern, severity);
         return {
-          mean: Float64Array.from(shifts, (shift) => shift.mean),
-          variance: Float64Array.from(shifts, (shift) => shift.spread ** 2),
+          mean: Float64Array.from(places, (place) => all.mean[place] ?? 0),
+          variance: Float64Array.from(places, (place) => all.variance[place] ?? 0),
         };
       });
       found.set(partOf(cause, severity).key, variants);
     }
   }
   return found;
+}
+
+const known = new Map<Pattern, Map<SeverityWord, Shifts>>();
+
+/** Shifts of all features, in the order of `featureIds`; the same object at every call. */
+function shiftsOf(pattern: Pattern, severity: SeverityWord): Shifts {
+  const bySeverity = known.get(pattern) ?? new Map<SeverityWord, Shifts>();
+  known.set(pattern, bySeverity);
+  const already = bySeverity.get(severity);
+  if (already !== undefined) return already;
+  const shifts = featureIds.map((id) => shiftBy(pattern, severity, id));
+  const made = {
+    mean: Float64Array.from(shifts, (shift) => shift.mean),
+    variance: Float64Array.from(shifts, (shift) => shift.spread ** 2),
+  };
+  bySeverity.set(severity, made);
+  return made;
 }
 
 /**

@@ -30,6 +30,13 @@ const NO_SHIFT: Shift = { mean: 0, spread: 0 };
 
 const rows: readonly Pattern[] = table.rows;
 
+const byPlace: ReadonlyMap<string, readonly Pattern[]> = new Map(
+  rows.map(({ cause, mode, metering }) => [
+    `${cause} ${mode} ${metering}`,
+    rows.filter((row) => row.cause === cause && row.mode === mode && row.metering === metering),
+  ]),
+);
+
 /**
  * Patterns of a cause: one, or as many as it has variants.
  *
@@ -40,7 +47,7 @@ const rows: readonly Pattern[] = table.rows;
  * Check: tests/diagnostics/causes/pattern.test.ts
  */
 export function patternsOf(cause: CauseId, mode: Mode, metering: MeteringDevice): readonly Pattern[] {
-  return rows.filter((row) => row.cause === cause && row.mode === mode && row.metering === metering);
+  return byPlace.get(`${cause} ${mode} ${metering}`) ?? [];
 }
 
 /**

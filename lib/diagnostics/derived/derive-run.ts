@@ -31,6 +31,7 @@ import {
   evaporatingBelowAir,
   evaporatingDew,
   liquidSubcooling,
+  suctionGlide,
   suctionSuperheat,
 } from './refrigerant-side';
 
@@ -49,6 +50,7 @@ export function deriveRun(context: RunContext): readonly DerivedValue[] {
   const wetBulb = context.run.returnWetBulbF === undefined ? wetBulbFromHumidity(context) : undefined;
   return present([
     evaporatingDew(context),
+    suctionGlide(context),
     suctionSuperheat(context),
     condensingMean(context),
     liquidSubcooling(context),

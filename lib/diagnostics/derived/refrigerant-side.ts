@@ -1,3 +1,4 @@
+import limits from '../data/limits.json';
 import { derive } from '../derive';
 import type { DerivedValue } from '../findings';
 import { baroPsiaAtAltitude, psigToPsia } from '../refrigerant/gauge';
@@ -228,4 +229,25 @@ export function drierDrop(context: RunContext): DerivedValue | undefined {
     },
     compute: ({ line, before }) => line - before,
   });
+}
+
+/**
+ * Glide of a blend at the suction pressure: dew less bubble. Superheat counts from dew, subcooling from bubble.
+ *
+ * @returns [F difference]; absent for pure refrigerants and where it is too small to matter
+ * Source: data/limits.json, glideShownFd
+ * Check: tests/diagnostics/derived-refrigerant.test.ts
+ */
+export function suctionGlide(context: RunContext): DerivedValue | undefined {
+  const { properties } = context;
+  if (properties === undefined || !properties.isBlend) return undefined;
+  const glide = derive({
+    id: 'glideFd',
+    unit: 'Fd',
+    formula: 'glide = dew - bubble at suction pressure',
+    source: SATURATION,
+    inputs: { psig: reading(context, 'suctionPsig'), altitude: context.altitude },
+    compute: ({ psig, altitude }) => orNaN(properties.glideFd(psiaAt(psig, altitude))),
+  });
+  return glide !== undefined && glide.value >= limits.glideShownFd.value ? glide : undefined;
 }

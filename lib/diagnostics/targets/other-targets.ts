@@ -54,6 +54,19 @@ export function staticTarget(): TargetPart {
   return { id: 'totalExternalStaticInWc', value, low, high, unit, source, status };
 }
 
+/**
+ * What filter and indoor coil may take of the static pressure.
+ *
+ * Source: data/targets.json, filterDrop and coilDrop, status read (no standard behind them)
+ * Check: tests/diagnostics/targets/other-targets.test.ts
+ */
+export function staticBudgetTargets(): readonly TargetPart[] {
+  return [
+    { id: 'filterDropInWc', ...data.filterDrop },
+    { id: 'coilDropInWc', ...data.coilDrop },
+  ];
+}
+
 /** Target drop over filter-drier and liquid line. Check: tests/diagnostics/targets/other-targets.test.ts */
 export function drierTarget(): TargetPart {
   return { id: 'drierDropFd', ...data.drierDrop };

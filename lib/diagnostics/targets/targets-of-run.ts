@@ -11,6 +11,7 @@ import {
   performanceTargets,
   riseTarget,
   splitTarget,
+  staticBudgetTargets,
   staticTarget,
 } from './other-targets';
 import {
@@ -25,12 +26,14 @@ import {
 export type RunTargets = { readonly targets: readonly Target[]; readonly noTargets: readonly NoTarget[] };
 
 /** Judged as read, not derived. */
-const AS_READ: readonly ReadingName[] = ['dischargeLineF', 'compressorA'];
+const AS_READ: readonly ReadingName[] = ['dischargeLineF', 'compressorA', 'filterDropInWc', 'coilDropInWc'];
 
 /** Shown only when there is something to judge. */
 const ONLY_WITH_READING = new Set([
   'drierDropFd',
   'totalExternalStaticInWc',
+  'filterDropInWc',
+  'coilDropInWc',
   'compressorCapacitorDeviationFrac',
   'fanCapacitorDeviationFrac',
   'voltageDeviationFrac',
@@ -60,6 +63,7 @@ export function targetsOfRun(context: RunContext, values: readonly DerivedValue[
     cooling ? splitTarget(context) : riseTarget(context, values),
     airflowTarget(),
     staticTarget(),
+    ...staticBudgetTargets(),
     drierTarget(),
     ...performanceTargets(context),
     ...electricTargets(),

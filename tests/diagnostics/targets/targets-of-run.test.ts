@@ -45,6 +45,16 @@ describe('targets of a run', () => {
     expect(verdictOf(at(0.7), 'totalExternalStaticInWc')).toBe('above');
   });
 
+  // Web duct-design guides, read, no standard: clean filter 0.05-0.10, dirty 0.15-0.30; wet coil 0.15-0.30, dirty 0.5.
+  it('outside: of the static pressure a clean filter and a wet coil take their share, dirty ones more', () => {
+    const at = (filterDropInWc: number, coilDropInWc: number) =>
+      (['filterDropInWc', 'coilDropInWc'] as const).map((id) =>
+        verdictOf({ mode: 'cooling', filterDropInWc, coilDropInWc }, id),
+      );
+    expect(at(0.08, 0.25)).toEqual(['within', 'within']);
+    expect(at(0.28, 0.5)).toEqual(['above', 'above']);
+  });
+
   it('outside: a run capacitor at 4.5 of 5 uF is within 10 %, 4.4 is not [common practice]', () => {
     const at = (fanCapUf: number) => ({ mode: 'cooling', fanCapUf, fanCapRatedUf: 5 }) as const;
     expect(verdictOf(at(4.5), 'fanCapacitorDeviationFrac')).toBe('within');
