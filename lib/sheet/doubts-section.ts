@@ -20,9 +20,14 @@ export function doubtsSection(c: Composing): Sheet['pageTwo']['doubts'] {
   return { title: phrase(c.words, 'doubts.title'), sentences: [...new Set(sentences)] };
 }
 
-/** Readings that would narrow the ranges most. */
+/** How many of the readings that would settle the cause are named. */
+const nextTold = 1;
+
+/** The reading that would settle the cause best, and those that would narrow the ranges most. */
 export function surerSection(c: Composing): Sheet['pageTwo']['surer'] {
-  const sentences = c.findings.wouldNarrow.map((saying) => told(c, saying));
+  const { causes, wouldNarrow } = c.findings;
+  const next = causes?.verdict === 'noFaultFound' ? [] : (causes?.nextReadings ?? []).slice(0, nextTold);
+  const sentences = [...next.map(({ saying }) => told(c, saying)), ...wouldNarrow.map((s) => told(c, s))];
   return {
     title: phrase(c.words, 'surer.title'),
     sentences: sentences.length === 0 ? [phrase(c.words, 'surer.none')] : sentences,

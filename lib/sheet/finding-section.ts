@@ -1,6 +1,8 @@
 import type { Flag, Loss, RunFindings, Target } from '../diagnostics/findings';
 import type { Estimate } from '../math/estimate';
+import type { CauseId } from '../visit/cause';
 import type { Mode } from '../visit/run';
+import { chanceWords } from './chance-words';
 import { type Composing, scenario, told } from './composing';
 import rules from './data/rounding.json';
 import { counted, type PhraseCode, phrase } from './phrase';
@@ -121,12 +123,39 @@ function plainWords(c: Composing, target: Target): string[] {
   return stagePhrases[c.words.locale][code] === undefined ? [] : [told(c, { code })];
 }
 
+/** Whose judgement the cause is, and what the readings say to it. */
 function causeSentences(c: Composing): string[] {
-  const suspected = c.findings.suspectedCause;
-  if (suspected === undefined) return [phrase(c.words, 'finding.causeNotNamed')];
-  if (suspected.cause === 'none') return [phrase(c.words, 'finding.causeNone')];
-  const cause = phrase(c.words, `cause.${suspected.cause}`);
-  return [phrase(c.words, 'finding.cause', { cause }), phrase(c.words, 'finding.causeUnproven')];
+  const suspected = c.findings.suspectedCause?.cause;
+  const readings = readingsOnCause(c, suspected);
+  if (suspected === undefined) return readings ?? [phrase(c.words, 'finding.causeNotNamed')];
+  if (suspected === 'none') return [phrase(c.words, 'finding.causeNone'), ...(readings ?? [])];
+  const cause = phrase(c.words, `cause.${suspected}`);
+  return [
+    phrase(c.words, 'finding.cause', { cause }),
+    ...(readings ?? [phrase(c.words, 'finding.causeUnproven')]),
+  ];
+}
+
+/** What the readings make of the cause, with how sure; undefined when the diagnosis did not weigh causes. */
+function readingsOnCause(c: Composing, suspected: CauseId | undefined): string[] | undefined {
+  const { causes } = c.findings;
+  if (causes === undefined) return undefined;
+  const [top] = causes.causes;
+  if (causes.verdict === 'tooFewReadings') return [phrase(c.words, 'finding.readingsTooFew')];
+  if (causes.verdict === 'noFaultFound') {
+    return [
+      phrase(c.words, 'finding.readingsNoFault', { chance: chanceWords(c.words, causes.noFaultProbability) }),
+    ];
+  }
+  if (causes.verdict === 'unclear' || top === undefined) return [phrase(c.words, 'finding.readingsUnclear')];
+  const chance = chanceWords(c.words, Math.min(1, top.probability));
+  const gone = causes.resolved.some((resolved) => resolved.cause === top.cause);
+  const resolved = gone ? [phrase(c.words, 'finding.resolved')] : [];
+  if (top.cause === suspected) return [phrase(c.words, 'finding.readingsAgree', { chance }), ...resolved];
+  const cause = phrase(c.words, `cause.${top.cause}`);
+  const code =
+    suspected === undefined || suspected === 'none' ? 'finding.readingsPoint' : 'finding.readingsOther';
+  return [phrase(c.words, code, { cause, chance }), ...resolved];
 }
 
 /** Hours in which a clear loss leaves the house short; without a clear loss the number means little. */

@@ -1,7 +1,9 @@
 import { describe, expect, test } from 'vitest';
+import type { CauseFinding, CausesFound } from '@/lib/diagnostics/findings';
 import type { Comparison } from '@/lib/finance/comparison';
 import { estimate } from '@/lib/math/estimate';
 import { composeSheet, type SheetInput } from '@/lib/sheet/compose-sheet';
+import type { CauseId } from '@/lib/visit/cause';
 import { allTexts } from './fixtures/all-texts';
 import { crowdedInput } from './fixtures/crowded';
 import { orificeInput } from './fixtures/orifice-heat-pump';
@@ -283,6 +285,60 @@ describe('losses that are none, certain or doubtful', () => {
     expect(same.sentences[1]).toBe('We see no extra cost from a loss.');
     expect(same.bar.faultUsd).toBeUndefined();
     expect(same.bar.restWords).toBe('this unit now');
+  });
+});
+
+describe('what the readings make of the cause', () => {
+  const cause = (name: CauseId, probability: number): CauseFinding => ({
+    cause: name,
+    probability,
+    standing: 'likely',
+    severity: { word: 'moderate', level: 0.2 },
+    speaksFor: [],
+    speaksAgainst: [],
+    confusedWith: [],
+    hints: [],
+  });
+  const saidWith = (found: Partial<CausesFound>, suspected?: CauseId) => {
+    const { suspectedCause: _suspected, ...findings } = orificeInput.findings;
+    const causes: CausesFound = {
+      verdict: 'found',
+      noFaultProbability: 0.01,
+      causes: [cause('meteringRestriction', 0.87), cause('lowCharge', 0.3)],
+      nextReadings: [],
+      byRun: [],
+      resolved: [],
+      comparisons: [],
+      notes: [],
+      ...found,
+    };
+    const named =
+      suspected === undefined ? {} : { suspectedCause: { cause: suspected, saidBy: 'technician' as const } };
+    return composeSheet({
+      ...orificeInput,
+      findings: { ...findings, ...named, causes },
+    }).pageOne.finding.sentences.join(' ');
+  };
+
+  test('wiring: they agree with the technician, point elsewhere, or to a cause nobody named', () => {
+    expect(saidWith({}, 'meteringRestriction')).toContain('The readings agree: 9 in 10.');
+    expect(saidWith({}, 'overcharge')).toContain('The readings point more to a partly blocked metering part');
+    expect(saidWith({})).toContain('The readings point to a partly blocked metering part');
+  });
+
+  test('wiring: no fault, no verdict, too few readings', () => {
+    expect(saidWith({ verdict: 'noFaultFound', noFaultProbability: 0.83, causes: [] }, 'none')).toContain(
+      'Our technician found no fault. The readings show no fault: 8 in 10.',
+    );
+    expect(saidWith({ verdict: 'unclear' }, 'lowCharge')).toContain('The readings do not settle the cause.');
+    expect(saidWith({ verdict: 'tooFewReadings', causes: [] })).toContain(
+      'The readings are too few to tell a cause.',
+    );
+  });
+
+  test('wiring: a cause that the last run no longer shows is said to be gone', () => {
+    const resolved = [{ cause: 'meteringRestriction' as const, fromRunId: 'a', toRunId: 'b' }];
+    expect(saidWith({ resolved }, 'meteringRestriction')).toContain('The last readings no longer show it.');
   });
 });
 
