@@ -1,5 +1,6 @@
 import type { Region } from '../diagnostics/healthy-unit/seasonal-rating';
 import type { Basis } from '../visit/basis';
+import { findClimateCity } from '../visit/climate-city';
 import type { ClimateChoice } from '../visit/site';
 import type { Saying } from '../visit/wording';
 import data from './data/cities.json';
@@ -18,28 +19,14 @@ export type City = {
 export const cities: readonly City[] = data.cities;
 
 /**
- * The listed city a text means: its slug or its name, with or without the state and whatever follows the first
- * words ("New York", "new york, NY", "Chicago" for Chicago OHare), in any case.
+ * The listed city a text means, by the rules of `findClimateCity`.
  *
  * @returns undefined if no listed city is meant
  * Check: tests/energy/climate.test.ts
  */
 export function findCity(text: string): City | undefined {
-  const wanted = plain(text);
-  if (wanted === '') return undefined;
-  return cities.find((c) => {
-    const name = plain(c.city);
-    const state = ` ${c.state.toLowerCase()}`;
-    const bare = wanted.endsWith(state) ? wanted.slice(0, -state.length) : wanted;
-    return plain(c.slug) === wanted || name === bare || name.startsWith(`${bare} `);
-  });
-}
-
-function plain(text: string): string {
-  return text
-    .toLowerCase()
-    .replace(/[^a-z0-9]+/g, ' ')
-    .trim();
+  const slug = findClimateCity(text)?.slug;
+  return slug === undefined ? undefined : cities.find((c) => c.slug === slug);
 }
 
 export type ChosenCity = {

@@ -58,12 +58,13 @@ export function issueFromZod(issue: z.core.$ZodIssue, data: unknown): Issue[] {
     return [{ ...base, code: 'notAllowed', limit: `one of: ${allowed}`, fix: `Choose one of: ${allowed}.` }];
   }
   if (issue.code === 'custom' && typeof issue.params?.limit === 'string') {
+    const { limit, fix } = issue.params;
     return [
       {
         ...base,
-        code: 'outOfRange',
-        limit: issue.params.limit,
-        fix: `${field.label} must be ${issue.params.limit}.`,
+        code: issue.params.code === 'notAllowed' ? 'notAllowed' : 'outOfRange',
+        limit,
+        fix: typeof fix === 'string' ? fix : `${field.label} must be ${limit}.`,
       },
     ];
   }

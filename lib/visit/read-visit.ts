@@ -54,12 +54,14 @@ export function readDraft(data: unknown): DraftReading {
 
 /**
  * What an unusable field takes with it: a choice with a broken price is left out whole, since a total without one
- * line would be wrong; a record that lacks an indispensable field goes as a whole; any other field goes alone.
+ * line would be wrong; so does a tariff or a climate; a record that lacks an indispensable field goes as a whole; any
+ * other field goes alone.
  */
 function leftOut(issue: Issue): string[] {
   const path = issue.path.split('.');
   if (path[0] === 'choices' && path[1] !== undefined) return path.slice(0, 2);
   if (path[0] === 'tariff') return ['tariff'];
+  if (path[0] === 'site' && path[1] === 'climate') return ['site', 'climate'];
   return issue.code === 'missing' ? path.slice(0, -1) : path;
 }
 

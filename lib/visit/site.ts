@@ -1,9 +1,30 @@
 import { z } from 'zod';
+import { climateCities, findClimateCity } from './climate-city';
 import { quantity, text } from './quantity';
+
+const CITY_LENGTH = 60;
+
+const someCities = climateCities
+  .filter((_, i) => i % 7 === 0)
+  .map((c) => c.slug)
+  .join(', ');
+
+/** A city without a typical year is refused: another must not stand in for it unasked. */
+const city = z
+  .string()
+  .max(CITY_LENGTH)
+  .refine((name) => name.length > CITY_LENGTH || findClimateCity(name) !== undefined, {
+    params: {
+      code: 'notAllowed',
+      limit: `one of the ${climateCities.length} listed cities`,
+      fix: `Choose a listed city with a like climate, for example ${someCities}, or a region I to VI. The visit form lists every city, and so does lib/visit/data/climate-cities.json.`,
+    },
+  })
+  .meta({ label: 'Climate city' });
 
 /** Climate the yearly energy is computed in. */
 export const ClimateChoice = z.discriminatedUnion('kind', [
-  z.strictObject({ kind: z.literal('city'), city: text('Climate city', 60) }),
+  z.strictObject({ kind: z.literal('city'), city }),
   z.strictObject({
     kind: z.literal('region'),
     region: z.enum(['I', 'II', 'III', 'IV', 'V', 'VI']).meta({ label: 'Climate region' }),

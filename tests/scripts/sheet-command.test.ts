@@ -156,7 +156,7 @@ test('wiring: every kind of bad file exits 2 with a sentence on standard error a
   expect(told).toHaveLength(8);
 });
 
-test('wiring: a heating run on a cooling-only unit, a negative price, a loan of no months', async () => {
+test('wiring: a heating run on a cooling-only unit, a negative price, a loan of no months, a city unknown', async () => {
   const folder = temporaryFolder();
   const cases: readonly (readonly [change: (visit: AnyVisit) => void, says: RegExp])[] = [
     [
@@ -195,13 +195,19 @@ test('wiring: a heating run on a cooling-only unit, a negative price, a loan of 
       },
       /\(choices\.0\.financing\.termMonths\)\n {2}found: {4}0\n {2}allowed: {2}between 1 and /,
     ],
+    [
+      (visit) => {
+        visit.site = { climate: { kind: 'city', city: 'atlantis' } };
+      },
+      /Climate city \(site\.climate\.city\)\n {2}found: {4}atlantis\n {2}allowed: {2}one of the 29 listed cities\n.*atlanta-ga/,
+    ],
   ];
   const told: unknown[] = [];
   for (const [change, says] of cases) {
     const { code, err } = await runScript('sheet.mjs', [changed(folder, change)]);
     told.push({ code, said: says.test(err) || err });
   }
-  expect(told).toEqual(Array(3).fill({ code: 2, said: true }));
+  expect(told).toEqual(Array(4).fill({ code: 2, said: true }));
 });
 
 test('wiring: without arguments, or with wrong ones, the usage and exit code 2', async () => {
