@@ -70,7 +70,7 @@ export function restrictedOrifice(): Visit {
     observations: [
       { id: 'noFilterDrier', note: 'No drier in the liquid line, indoors or out.' },
       { id: 'refrigerantAddedBefore', note: 'Tag from 2019: 1 lb added.' },
-      { id: 'stripsStayOn', note: 'Owner sees auxiliary heat on mild mornings.' },
+      { id: 'neverKeepsUp', note: 'Slow to warm; auxiliary heat comes on even on mild mornings.' },
     ],
     suspectedCause: {
       cause: 'meteringRestriction',
