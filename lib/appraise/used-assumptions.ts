@@ -1,4 +1,5 @@
 import type { Findings } from '../diagnostics/findings';
+import { renewsCompressor } from '../finance/new-compressor';
 import { type ResolvedAssumption, resolveAssumption } from '../visit/assumption';
 import { type AssumptionKey, assumptionKeys } from '../visit/assumption-keys';
 import type { Run } from '../visit/run';
@@ -22,6 +23,7 @@ const inUse: Partial<Record<AssumptionKey, (s: Situation) => boolean>> = {
   electricityUsdPerKwh: ({ visit }) => visit.tariff === undefined,
   replacementUsdPerTon: ({ visit }) => !visit.choices.some((c) => c.kind === 'replace'),
   repairSuccessFrac: ({ visit }) => visit.choices.some((c) => c.kind === 'repair'),
+  newCompressorHazardRatio: ({ visit }) => visit.choices.some(renewsCompressor),
   hotDischargeHazardRatio: ({ findings }) =>
     findings.flags.some((f) => f.severity === 'danger' && f.readings.includes('dischargeLineF')),
 };

@@ -4,6 +4,7 @@ import type { CauseId } from '../visit/cause';
 import type { Choice, RepairChoice } from '../visit/choice';
 import conventions from './data/conventions.json';
 import type { MoneyDraw } from './money-draw';
+import { renewsCompressor } from './new-compressor';
 import { lifeCurve, lifeLeftFrac, yearlyFailureFracs } from './survival';
 import { type PlaceYear, placeHistory } from './unit-in-place';
 
@@ -34,8 +35,9 @@ type World = {
 
 /**
  * What each year brings on average under a choice. The first years do not depend on how many follow. A repair is a mixture: it cures with the chance of
- * success and then takes back the raised risk of failure, or it changes nothing. A unit that fails is replaced at
- * the end of the year by the fallback unit, whose energy counts from the next year.
+ * success and then takes back the raised risk of failure and, with a new compressor, part of the risk of its age, or it
+ * changes nothing. A unit that fails is replaced at the end of the year by the fallback unit, whose energy counts from
+ * the next year.
  *
  * @param choice  leave, repair or replacement
  * @param draw    one value for everything uncertain
@@ -114,6 +116,32 @@ export function repairIsAimed(choice: RepairChoice, suspected: CauseId | undefin
   return (choice.addresses ?? suspected) === suspected && repairTreats(choice, suspected);
 }
 
+/** What a repair that cures does to the risk of failure. */
+export type CureOfRisk = {
+  /** It goes after the suspected cause, and so takes back the raised risk. */
+  readonly aimed: boolean;
+  readonly newCompressor: boolean;
+};
+
+/** What a repair does to the risk of failure when it cures. Check: tests/finance/expected-years.test.ts */
+export function cureOfRisk(choice: RepairChoice, suspected: CauseId | undefined): CureOfRisk {
+  return { aimed: repairIsAimed(choice, suspected), newCompressor: renewsCompressor(choice) };
+}
+
+/**
+ * Risk of failure after a repair that cured, against an ordinary unit of the same age. A new compressor lowers the
+ * risk in part, since all else keeps its age.
+ *
+ * @param foundRatio          raised risk of the unit as found, > 0
+ * @param newCompressorRatio  risk with a new compressor against the old one, > 0
+ * @returns hazard ratio, > 0
+ * Source: product of two independent ratios; assumption
+ * Check: tests/finance/expected-years.test.ts, tests/finance/simulate.test.ts
+ */
+export function curedHazardRatio(cure: CureOfRisk, foundRatio: number, newCompressorRatio: number): number {
+  return (cure.aimed ? 1 : foundRatio) * (cure.newCompressor ? newCompressorRatio : 1);
+}
+
 function worldsOf(choice: Choice, draw: MoneyDraw, suspected: CauseId | undefined): World[] {
   const found = {
     ageYears: draw.ageYears,
@@ -127,8 +155,12 @@ function worldsOf(choice: Choice, draw: MoneyDraw, suspected: CauseId | undefine
     return [{ weightFrac: 1, ageYears: 0, hazardRatio: 1, energyUsd, bought: true }];
   const shown = choice.shownByRun !== undefined;
   const cured = shown ? 1 : draw.values.repairSuccessFrac;
-  const aimed = repairIsAimed(choice, suspected);
-  const hazardRatio = aimed ? 1 : draw.foundHazardRatio;
+  const { newCompressorHazardRatio } = draw.values;
+  const hazardRatio = curedHazardRatio(
+    cureOfRisk(choice, suspected),
+    draw.foundHazardRatio,
+    newCompressorHazardRatio,
+  );
   return [
     { ...found, weightFrac: cured, energyUsd, hazardRatio },
     { ...found, weightFrac: 1 - cured },

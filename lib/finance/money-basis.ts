@@ -6,6 +6,7 @@ import type { Saying } from '../visit/wording';
 import { boundedAssumption, type FinanceKey, financeKeys } from './bounded-assumption';
 import { yearOf } from './calendar';
 import conventions from './data/conventions.json';
+import { renewsCompressor } from './new-compressor';
 
 /** Everything all choices share: dates, rates, life of units, and how the unit as found stands. */
 export type MoneyBasis = {
@@ -20,6 +21,8 @@ export type MoneyBasis = {
   /** Assumptions that raise the risk of the unit as found; the largest counts, since both speak of a hot compressor. */
   readonly riskKeys: readonly ('hotDischargeHazardRatio' | 'ailingHazardRatio')[];
   readonly nominalTons: number;
+  /** Whether some repair puts in a new compressor, so that what this does to the risk varies. */
+  readonly newCompressor: boolean;
   /** Whether the electricity price and the house's need were assumed, and so vary. */
   readonly priceAssumed: boolean;
   readonly needAssumed: boolean;
@@ -56,6 +59,7 @@ export function moneyBasis(visit: Visit, findings: Findings, energy: EnergyResul
     ageYears,
     riskKeys,
     nominalTons: visit.unit.nominalTons,
+    newCompressor: visit.choices.some(renewsCompressor),
     priceAssumed: energy.priceBasis === 'assumed',
     needAssumed: energy.load.basis === 'assumed',
     notes,

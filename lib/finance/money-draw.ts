@@ -125,9 +125,10 @@ function stances(basis: MoneyBasis, fallback: FallbackUnit, likely: MoneyDraw['e
   ];
 }
 
-/** Whether a value plays no part here: a risk that is not raised, a price per ton beside a quoted price. */
+/** Whether a value plays no part here: a risk that nothing changes, a price per ton beside a quoted price. */
 function idle(key: FinanceKey, basis: MoneyBasis, fallback: FallbackUnit): boolean {
   if (key === 'hotDischargeHazardRatio' || key === 'ailingHazardRatio') return !basis.riskKeys.includes(key);
+  if (key === 'newCompressorHazardRatio') return !basis.newCompressor;
   return key === 'replacementUsdPerTon' && fallback.quotedUsd !== undefined;
 }
 

@@ -3,7 +3,7 @@ import type { Estimate } from '../math/estimate';
 import { invariant } from '../math/invariant';
 import { type ComparisonModel, capitalTodayUsd } from './comparison-model';
 import conventions from './data/conventions.json';
-import { repairIsAimed } from './expected-years';
+import { curedHazardRatio, cureOfRisk } from './expected-years';
 import { usdOf } from './money';
 import { capitalFlows, type PricedChoice } from './priced-choice';
 import { type Columns, drawColumns } from './simulation-columns';
@@ -165,11 +165,13 @@ function unitOf(
       unit.leavesUsd = leavesUsd;
     };
   }
-  const aimed = choice.kind === 'repair' && repairIsAimed(choice, model.suspected);
+  const cure = choice.kind === 'repair' ? cureOfRisk(choice, model.suspected) : undefined;
+  const newCompressor = columns.values.newCompressorHazardRatio;
   return (unit, n) => {
-    const cured = choice.kind === 'repair' && columns.cured[n] === 1;
+    const foundRatio = columns.foundHazardRatio[n] as number;
+    const cured = cure !== undefined && columns.cured[n] === 1;
     unit.ageYears = columns.ageYears[n] as number;
-    unit.hazardRatio = cured && aimed ? 1 : (columns.foundHazardRatio[n] as number);
+    unit.hazardRatio = cured ? curedHazardRatio(cure, foundRatio, newCompressor[n] as number) : foundRatio;
     unit.energyUsd = (cured ? own[n] : found[n]) as number;
     unit.leavesUsd = 0;
   };

@@ -103,6 +103,8 @@ function varies({ basis, fallback }: ComparisonModel, key: FinanceKey): boolean 
     case 'hotDischargeHazardRatio':
     case 'ailingHazardRatio':
       return basis.riskKeys.includes(key);
+    case 'newCompressorHazardRatio':
+      return basis.newCompressor;
     case 'replacementUsdPerTon':
       return fallback.quotedUsd === undefined;
     case 'electricityUsdPerKwh':

@@ -22,6 +22,15 @@ it('wiring: the shell loss is assumed only where a heat balance was made', () =>
   expect(keysOf(demoFiles.find((v) => v.id === 'end-of-life') as Visit)).toContain('shellLossFrac');
 });
 
+it('wiring: what a new compressor does to the risk is assumed only where one is offered', () => {
+  const repair = (action: 'compressor' | 'blowerService') => {
+    const choice = { kind: 'repair' as const, id: 'r', name: 'Repair', actions: [action], priceLines: [] };
+    return keysOf(bareVisit({ choices: [choice] }));
+  };
+  expect(repair('compressor')).toContain('newCompressorHazardRatio');
+  expect(repair('blowerService')).not.toContain('newCompressorHazardRatio');
+});
+
 it("wiring: the visit's own assumption shows who set it", () => {
   const own = {
     key: 'discountFracPerYear' as const,

@@ -65,6 +65,19 @@ test('property: a repair whose actions do not treat the suspected cause leaves t
   );
 });
 
+test('outside: a new compressor takes part of the risk of age, and only where it cures', () => {
+  const choice = { ...orifice, actions: [...orifice.actions, 'compressor' as const] };
+  const by = (actions: typeof orifice.actions, repairSuccessFrac: number) =>
+    expectedYears({ ...choice, actions }, withValues({ repairSuccessFrac }), 8, cause, 'single')[7]
+      ?.failedByFrac ?? 0;
+  // by hand: exp(-0.55 H) with H the cumulative hazard from 15 to 23 years
+  const hazard = Math.LN2 * ((23 / 18) ** curve.shape - (15 / 18) ** curve.shape);
+  near(by(choice.actions, 1), 1 - Math.exp(-0.55 * hazard), 1e-12, 'aimed at the cause');
+  near(by(['compressor'], 1), 1 - Math.exp(-0.55 * 1.2 * hazard), 1e-12, 'the raised risk stays');
+  near(by(choice.actions, 0), 1 - Math.exp(-1.2 * hazard), 1e-12, 'not cured');
+  near(by(orifice.actions, 1), 1 - Math.exp(-hazard), 1e-12, 'the old compressor');
+});
+
 test('property: a bought unit starts new and keeps part of its price', () => {
   const years = expectedYears(single, draw, 9, cause, 'single');
   near(years[8]?.failedByFrac ?? 0, 1 - survivesFrac(curve, 0, 9), 1e-12, 'from age 0');

@@ -3,7 +3,7 @@ import { moneyBasis } from '@/lib/finance/money-basis';
 import { deviations, likelyDraw } from '@/lib/finance/money-draw';
 import table from '@/lib/visit/data/assumptions.json';
 import { near } from './checks';
-import { energyOf, exampleCosts, exampleVisit, findingsOf, hotDischarge } from './fixtures';
+import { drier, energyOf, exampleCosts, exampleVisit, findingsOf, hotDischarge } from './fixtures';
 
 const energy = energyOf(exampleCosts);
 const repairs = ['drier', 'orifice'];
@@ -43,6 +43,10 @@ test('property: only what is uncertain here varies', () => {
   const assumed = { ...basis(), priceAssumed: true, needAssumed: true };
   expect(inputs(assumed, energy, quoted, repairs)).toEqual(
     expect.arrayContaining(['electricityUsdPerKwh', 'sizingFactorFrac']),
+  );
+  const compressor = { ...drier, actions: [...drier.actions, 'compressor' as const] };
+  expect(inputs(basis({ choices: [compressor] }), energy, quoted, repairs).sort()).toEqual(
+    [...always, 'ailingHazardRatio', 'newCompressorHazardRatio'].sort(),
   );
   const stances = deviations(basis(), energy, quoted, repairs)
     .filter((d) => d.stance)

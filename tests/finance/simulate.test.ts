@@ -8,7 +8,7 @@ import type { RepairChoice } from '@/lib/visit/choice';
 import table from '@/lib/visit/data/assumptions.json';
 import { anyInput } from './arbitraries';
 import { near } from './checks';
-import { energyOf, exampleCosts, exampleInput, leave, orifice } from './fixtures';
+import { allChoices, drier, energyOf, exampleCosts, exampleInput, leave, orifice } from './fixtures';
 
 type Input = ReturnType<typeof exampleInput>;
 const run = (input: Input, draws: number, seed: number) => {
@@ -24,11 +24,16 @@ test('identity: with nothing uncertain every draw is the likely total', () => {
   const energy = energyOf(
     Object.fromEntries(Object.entries(exampleCosts).map(([id, c]) => [id, { likely: c.likely }])),
   );
-  const input = { ...exampleInput({ assumptions: fixed, convention: { residual: 'none' } }), energy };
+  const compressor = { ...drier, actions: [...drier.actions, 'compressor' as const] };
+  const choices = allChoices.map((c) => (c.id === drier.id ? compressor : c));
+  const input = {
+    ...exampleInput({ assumptions: fixed, convention: { residual: 'none' }, choices }),
+    energy,
+  };
   const simulated = run(input, 50, 3);
-  const { choices } = compareChoices(input);
-  expect(choices).toHaveLength(5);
-  for (const [i, c] of choices.entries()) {
+  const compared = compareChoices(input).choices;
+  expect(compared).toHaveLength(5);
+  for (const [i, c] of compared.entries()) {
     near(simulated.choices[i]?.meanTodayUsd ?? 0, c.totalTodayUsd.likely, 1e-6, c.id);
     near(simulated.choices[i]?.standardErrorUsd ?? 1, 0, 1e-6, c.id);
   }

@@ -53,7 +53,9 @@ function byKernel(model: ComparisonModel, priced: PricedChoice): number {
     );
   }
   const s = likely.values.repairSuccessFrac;
-  const hazardRatio = repairIsAimed(choice, model.suspected) ? 1 : likely.foundHazardRatio;
+  const raised = repairIsAimed(choice, model.suspected) ? 1 : likely.foundHazardRatio;
+  const renewed = choice.actions.includes('compressor') ? likely.values.newCompressorHazardRatio : 1;
+  const hazardRatio = raised * renewed;
   return own + s * run({ ...found, hazardRatio, energyUsd: energy(choice.id) }) + (1 - s) * run(found);
 }
 
