@@ -146,6 +146,8 @@ export type Comparison = {
   readonly recommendation: {
     readonly choiceId?: string;
     readonly reason: Saying;
+    /** Where choices cost about the same: the one that is lowest on the likely numbers. */
+    readonly lowestOnLikely?: Saying;
     readonly wouldChange: readonly Saying[];
   };
   readonly notes: readonly Saying[];

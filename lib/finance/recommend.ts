@@ -59,7 +59,8 @@ export function breakEvenPrice(
  * newer unit leaves no value behind; then none.
  *
  * @param overLowest  range of what each choice costs more than the lowest
- * @returns choice if any, the reason, and what would change it
+ * @returns choice if any, the reason, and what would change it; where choices are about the same, which is lowest on
+ *   the likely numbers, and only changes to that, worded so
  * Check: tests/finance/recommend.test.ts
  */
 export function recommend(
@@ -83,7 +84,12 @@ export function recommend(
   if (same.length > 0) {
     const choices = [best, ...same].map(nameOf).join(', ');
     const reason = { code: 'aboutTheSame', values: { choices, years } };
-    return { aboutTheSameIds: same.map(idOf), recommendation: { reason, wouldChange } };
+    const lowestOnLikely = { code: 'lowestOnLikely', values: { choice: nameOf(best) } };
+    const likely = wouldChange.filter((s) => s.code !== 'anyStay').map(onLikely);
+    return {
+      aboutTheSameIds: same.map(idOf),
+      recommendation: { reason, lowestOnLikely, wouldChange: likely },
+    };
   }
   const other = byStay.find((s) => s.stayYears === years)?.choiceIdWithoutValueLeft ?? idOf(best);
   if (other !== idOf(best)) {
@@ -98,6 +104,11 @@ export function recommend(
   const values = { choice: nameOf(best), against: nameOf(against), years, differenceUsd };
   const reason = { code: best === leave ? 'leaveCostsLeast' : 'choiceCostsLeast', values };
   return { aboutTheSameIds: [], recommendation: { choiceId: idOf(best), reason, wouldChange } };
+}
+
+/** Where ranges overlap nothing is settled: what would change the lowest is said of the likely numbers only. */
+function onLikely(saying: Saying): Saying {
+  return { ...saying, code: `likely.${saying.code}` };
 }
 
 /** Only what holds whether or not a newer unit adds to the price of the house. */
@@ -115,7 +126,7 @@ function staySayings(model: ComparisonModel, byStay: readonly StayLowest[]): Say
   }
   if (shorter !== undefined) {
     sayings.push({
-      code: shorter.stayYears === 1 ? 'shorterStayOne' : 'shorterStay',
+      code: 'shorterStay',
       values: { years: shorter.stayYears, choice: nameOf(shorter.choiceId) },
     });
   }

@@ -166,10 +166,11 @@ function unitOf(
     };
   }
   const cure = choice.kind === 'repair' ? cureOfRisk(choice, model.suspected) : undefined;
+  const shown = choice.kind === 'repair' && choice.shownByRun !== undefined;
   const newCompressor = columns.values.newCompressorHazardRatio;
   return (unit, n) => {
     const foundRatio = columns.foundHazardRatio[n] as number;
-    const cured = cure !== undefined && columns.cured[n] === 1;
+    const cured = cure !== undefined && (shown || columns.cured[n] === 1);
     unit.ageYears = columns.ageYears[n] as number;
     unit.hazardRatio = cured ? curedHazardRatio(cure, foundRatio, newCompressor[n] as number) : foundRatio;
     unit.energyUsd = (cured ? own[n] : found[n]) as number;

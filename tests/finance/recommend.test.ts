@@ -170,8 +170,44 @@ describe('what would change it', () => {
       energy: energyOf(exactCosts),
     });
     expect(c.recommendation.wouldChange.map((s) => say(en, s))[0]).toBe(
-      'However long you stay, up to 25 years, "Clean the orifice" costs least.',
+      'However long you stay (reckoned for 1 to 25 years), "Clean the orifice" costs least.',
     );
+    expect(c.recommendation.lowestOnLikely).toBeUndefined();
+  });
+
+  test('property: where ranges overlap nothing is said as settled, only what the likely numbers say', () => {
+    // the orifice nearly free: lowest for every stay, yet its range against the variable-speed unit holds zero
+    const choices = allChoices.map((x) => (x.id === 'orifice' ? priced(orifice, 5) : x));
+    const ties = [
+      exampleInput(),
+      exampleInput({ choices }),
+      exampleInput({ choices: [leave, orifice] }),
+      exampleInput({ convention: { residual: 'none' }, site: { stayYears: 4 } }),
+    ]
+      .map(compareChoices)
+      .filter((c) => c.recommendation.reason.code === 'aboutTheSame');
+    expect(ties.length).toBeGreaterThanOrEqual(2);
+    for (const c of ties) {
+      const { lowestOnLikely, wouldChange, choiceId } = c.recommendation;
+      const name = c.choices.find((x) => x.id === c.lowestTotalId)?.name;
+      expect(choiceId).toBeUndefined();
+      expect(lowestOnLikely === undefined ? '' : say(en, lowestOnLikely)).toBe(
+        `On the likely numbers "${name}" is lowest, but the ranges overlap.`,
+      );
+      expect(wouldChange.length).toBeGreaterThan(0);
+      const sentences = wouldChange.map((s) => say(en, s));
+      expect(sentences.filter((s) => !s.includes('on the likely numbers') || s.includes('{'))).toEqual([]);
+      expect(codes(wouldChange).filter((code) => code.endsWith('anyStay'))).toEqual([]);
+    }
+  });
+
+  test('wiring: a stay counted in years has its singular', () => {
+    const counting = Object.entries(en).filter(([code]) => /(shorter|longer)Stay$/.test(code));
+    expect(counting).toHaveLength(4);
+    for (const [code, sentence] of counting) {
+      const one = (en as Record<string, string>)[`${code}.one`];
+      expect(one, code).toBe(sentence.replace('{years} years', '1 year'));
+    }
   });
 
   test('wiring: every code that can be said has its sentence, without gaps', () => {

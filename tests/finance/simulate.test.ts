@@ -40,6 +40,17 @@ test('identity: with nothing uncertain every draw is the likely total', () => {
   near(simulated.perfectInformationUsd, 0, 1e-6, 'nothing to find out');
 });
 
+test('identity: a repair that a run shows to have worked cures in every draw', () => {
+  const shown = { ...orifice, shownByRun: 'after' };
+  const certain = [
+    { key: 'repairSuccessFrac' as const, low: 1, likely: 1, high: 1, source: 'every repair cures' },
+  ];
+  const byShown = run(exampleInput({ choices: [leave, shown] }), 200, 4).choices[1];
+  const byCertain = run(exampleInput({ choices: [leave, orifice], assumptions: certain }), 200, 4).choices[1];
+  expect(byShown?.meanTodayUsd).toBeGreaterThan(1000);
+  expect(byShown?.meanTodayUsd).toBe(byCertain?.meanTodayUsd);
+});
+
 test('outside: the range by root sum of squares lies near the 10 and 90 % points of 20,000 draws', () => {
   // two ways to a range: first order from the ends of each input, and draws with interactions and cured-or-not. They
   // may part where an input acts far from straight; a third of the width is what one may trust the first order with
