@@ -1,6 +1,7 @@
 import { readFileSync, statSync } from 'node:fs';
 import type { Issue, Result } from '../lib/visit/issue';
 import { readVisit } from '../lib/visit/read-visit';
+import { shortened } from '../lib/visit/typed-value';
 import type { Visit } from '../lib/visit/visit';
 
 /** Largest visit file read: many times a full visit, small enough to hold. Our own limit. */
@@ -57,7 +58,7 @@ export function issuesText(file: string, issues: readonly Issue[]): string {
   const count = issues.length === 1 ? '1 thing' : `${issues.length} things`;
   const groups = issues.map((issue) =>
     [
-      issue.path === '' ? issue.label : `${issue.label} (${issue.path})`,
+      issue.path === '' ? issue.label : `${issue.label} (${issue.path.split('.').map(shortened).join('.')})`,
       `  found:    ${issue.value ?? 'nothing'}`,
       ...(issue.limit === undefined ? [] : [`  allowed:  ${issue.limit}`]),
       `  to do:    ${issue.fix}`,

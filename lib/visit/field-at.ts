@@ -32,8 +32,9 @@ export function fieldAt(path: readonly string[]): Field {
   const label = meta.label ?? words(path.at(-1) ?? 'Visit');
   const { unit, min, max } = meta;
   if (min === undefined || max === undefined || unit === undefined) return { label, example: '10' };
-  const shown = unit === 'own' ? '' : ` ${unitWords(unit)}`;
-  return { label, unit, min, max, range: `between ${min} and ${max}${shown}`, example: exampleOf(min, max) };
+  const shown = unit === 'own' ? '' : unitWords(unit);
+  const range = `between ${min} and ${max}${shown === '' ? '' : ` ${shown}`}`;
+  return { label, unit, min, max, range, example: exampleOf(min, max) };
 }
 
 /** Unit as a person reads it ("F" and "Fd" are both degrees). */

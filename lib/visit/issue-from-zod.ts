@@ -1,6 +1,7 @@
 import type { z } from 'zod';
 import { fieldAt } from './field-at';
 import type { Issue } from './issue';
+import { shortened, valueWords } from './typed-value';
 
 /**
  * One schema complaint as issues in the user's words.
@@ -16,8 +17,9 @@ export function issueFromZod(issue: z.core.$ZodIssue, data: unknown): Issue[] {
     return issue.keys.map((key) => ({
       code: 'unknownField' as const,
       path: [...path, key].join('.'),
-      label: key,
-      fix: `The visit has no field called "${key}": check the spelling or leave it out.`,
+      label: shortened(key),
+      ...shownValue(valueAt(data, [...path, key])),
+      fix: `The visit has no field called "${shortened(key)}": check the spelling or leave it out.`,
     }));
   }
   const field = fieldAt(path);
@@ -25,9 +27,7 @@ export function issueFromZod(issue: z.core.$ZodIssue, data: unknown): Issue[] {
   const base = {
     path: path.join('.'),
     label: field.label,
-    ...(typed === undefined || typed === null
-      ? {}
-      : { value: typeof typed === 'object' ? 'a list' : String(typed) }),
+    ...shownValue(typed),
   };
   if (typed === undefined || typed === null || typed === '') {
     return [
@@ -51,7 +51,9 @@ export function issueFromZod(issue: z.core.$ZodIssue, data: unknown): Issue[] {
     ];
   }
   if (issue.code === 'too_small' || issue.code === 'too_big') {
-    return [{ ...base, code: 'outOfRange', ...limitOf(field), fix: outOfRangeFix(issue, field, typed) }];
+    return [
+      { ...base, code: 'outOfRange', ...limitOf(field), fix: outOfRangeFix(issue, field, typed, path[0]) },
+    ];
   }
   if (issue.code === 'invalid_value') {
     const allowed = issue.values.map(String).join(', ');
@@ -88,18 +90,33 @@ export function issueFromZod(issue: z.core.$ZodIssue, data: unknown): Issue[] {
   ];
 }
 
+/** What was typed, as text: cut when long, named by its kind when it is no single value, left out when nothing. */
+function shownValue(typed: unknown): { value: string } | Record<string, never> {
+  return typed === undefined || typed === null ? {} : { value: valueWords(typed) };
+}
+
 type Field = ReturnType<typeof fieldAt>;
 
 function limitOf(field: Field): { limit: string } | Record<string, never> {
   return field.range === undefined ? {} : { limit: field.range };
 }
 
-function outOfRangeFix(issue: z.core.$ZodIssue, field: Field, typed: unknown): string {
+/** Only a reading of a run may be left out as not measured; a price or a size has to be put right. */
+function outOfRangeFix(
+  issue: z.core.$ZodIssue,
+  field: Field,
+  typed: unknown,
+  part: string | undefined,
+): string {
   if (typeof typed === 'string')
     return `${field.label} is too long: shorten it to ${'maximum' in issue ? issue.maximum : 'fewer'} characters.`;
   if (Array.isArray(typed))
     return `${field.label}: ${issue.code === 'too_small' ? 'add at least one entry' : 'remove some entries'}.`;
-  return `${field.label} must be ${field.range ?? 'inside its limits'}. Check the reading and the unit, or leave the field empty if it was not measured.`;
+  const remedy =
+    part === 'runs'
+      ? 'Check the reading and the unit, or leave the field empty if it was not measured.'
+      : 'Check the number and its unit.';
+  return `${field.label} must be ${field.range ?? 'inside its limits'}. ${remedy}`;
 }
 
 function valueAt(data: unknown, path: readonly string[]): unknown {

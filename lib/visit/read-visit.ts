@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { atOriginalPlace, leaveGap, withoutGaps } from './gaps';
 import type { Issue, Result } from './issue';
 import { issueFromZod } from './issue-from-zod';
+import { valueWords } from './typed-value';
 import { SCHEMA_VERSION, Visit } from './visit';
 
 /**
@@ -71,6 +72,8 @@ function versionIssue(data: unknown): Issue | undefined {
       code: 'notReadable',
       path: '',
       label: 'Visit file',
+      ...(data === undefined ? {} : { value: valueWords(data) }),
+      limit: 'one visit, as a JSON object { ... }',
       fix: 'Choose a visit file saved by Keepworth (JSON).',
     };
   }
@@ -80,7 +83,7 @@ function versionIssue(data: unknown): Issue | undefined {
     code: 'wrongVersion',
     path: 'schemaVersion',
     label: 'Version of the visit file',
-    ...(version === undefined ? {} : { value: String(version) }),
+    ...(version === undefined ? {} : { value: valueWords(version) }),
     limit: `version ${SCHEMA_VERSION}`,
     fix:
       typeof version === 'number' && version > SCHEMA_VERSION

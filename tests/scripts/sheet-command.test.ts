@@ -138,7 +138,12 @@ test('wiring: every kind of bad file exits 2 with a sentence on standard error a
     ['a folder', folder, /Name the visit file itself/],
     ['not JSON', text('a.json', '{"schemaVersion": 1,'), /not readable as JSON/],
     ['empty', text('b.json', ''), /not readable as JSON/],
-    ['a list', text('c.json', '[]'), /Choose a visit file saved by Keepworth/],
+    [
+      'a list',
+      text('c.json', '[]'),
+      /found: {4}a list\n {2}allowed: {2}one visit, as a JSON object.*\n.*Choose a visit file saved by Keepworth/,
+    ],
+    ['null', text('g.json', 'null'), /found: {4}null\n {2}allowed: {2}one visit, as a JSON object/],
     [
       'a newer version',
       text('d.json', '{"schemaVersion": 2}'),
@@ -153,7 +158,7 @@ test('wiring: every kind of bad file exits 2 with a sentence on standard error a
     told.push({ what, code, out, said: says.test(err) || err, stack: / {4}at /.test(err) });
   }
   expect(told).toEqual(cases.map(([what]) => ({ what, code: 2, out: '', said: true, stack: false })));
-  expect(told).toHaveLength(8);
+  expect(told).toHaveLength(9);
 });
 
 test('wiring: a heating run on a cooling-only unit, a negative price, a loan of no months, a city unknown', async () => {

@@ -22,3 +22,8 @@ it('wiring: fields inside choices are found', () => {
   expect(fieldAt(['choices', '2', 'financing', 'termMonths']).label).toBe('Loan term');
   expect(fieldAt(['choices', '0', 'priceLines', '1', 'unitPriceUsd']).unit).toBe('USD');
 });
+
+it('wiring: a range without unit words ends without a space', () => {
+  expect(fieldAt(['unit', 'manufactureYear']).range).toBe('between 1970 and 2100');
+  expect(fieldAt(['choices', '0', 'priceLines', '0', 'amount']).range).toBe('between 0 and 10000');
+});

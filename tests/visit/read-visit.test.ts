@@ -51,15 +51,53 @@ describe('bad input is named with field, value, limit and remedy', () => {
     expect(issue?.fix).toContain('Compressor amps must be a number between 0.5 and 80 A');
   });
 
+  it('wiring: what is no reading is never called one, nor left empty as not measured', () => {
+    const financing = { kind: 'levelLoan', rateFracPerYear: 8, termMonths: 999 };
+    const line = { kind: 'part', label: 'x', amount: 1, unitPriceUsd: -1 };
+    const tax = { kind: 'tax', label: 'Tax', taxFrac: 7.5 };
+    const choice = {
+      kind: 'replace',
+      id: 'new',
+      name: 'New',
+      unitKind: 'heatPump',
+      tier: 'singleSpeed',
+      nominalTons: 3,
+      ratings: {},
+      priceLines: [line, tax],
+      financing,
+    };
+    const issues = issuesOf({
+      ...bareVisit(),
+      site: { stayYears: 90 },
+      unit: { kind: 'heatPump', nominalTons: 30, manufactureYear: 1066 },
+      tariff: { kind: 'flat', energyUsdPerKwh: 16 },
+      choices: [choice],
+    });
+    expect(issues).toHaveLength(8);
+    expect(issues.filter((i) => !i.fix.endsWith('. Check the number and its unit.'))).toEqual([]);
+    expect(issues.filter((i) => /\s[.,]|\s\s|\s$/.test(`${i.fix} ${i.limit}`.trimEnd()))).toEqual([]);
+  });
+
+  it('wiring: a name of 300 characters is not repeated whole', () => {
+    const [issue] = issuesOf({ ...bareVisit(), technician: 'n'.repeat(300) });
+    expect(issue).toMatchObject({ code: 'outOfRange', label: 'Technician', value: `${'n'.repeat(59)}…` });
+    expect(issue?.fix).toBe('Technician is too long: shorten it to 80 characters.');
+  });
+
   it('wiring: an empty form lists what is indispensable', () => {
     const paths = issuesOf({ schemaVersion: 1, unit: {} }).map((i) => i.path);
     expect(paths).toEqual(expect.arrayContaining(['visitDate', 'unit.kind', 'unit.nominalTons']));
   });
 
   it('wiring: nothing at all, a list, a text', () => {
-    for (const nothing of [undefined, null, [], 'visit', 7]) {
-      expect(issuesOf(nothing).map((i) => i.code)).toEqual(['notReadable']);
-    }
+    const files = [undefined, null, [], 'visit', 7];
+    expect(files.flatMap(issuesOf).map((i) => [i.code, i.value, i.limit])).toEqual(
+      [undefined, 'null', 'a list', 'visit', '7'].map((value) => [
+        'notReadable',
+        value,
+        'one visit, as a JSON object { ... }',
+      ]),
+    );
   });
 
   it('wiring: a heating run on a cooling-only unit', () => {
@@ -91,8 +129,12 @@ describe('bad input is named with field, value, limit and remedy', () => {
 
   it('wiring: a misspelt field is named, not ignored', () => {
     expect(issuesOf(withRun({ suctionPsi: 60 }))).toMatchObject([
-      { code: 'unknownField', path: 'runs.0.suctionPsi' },
+      { code: 'unknownField', path: 'runs.0.suctionPsi', value: '60' },
     ]);
+    const [long] = issuesOf({ ...bareVisit(), ['x'.repeat(300)]: { a: 1 } });
+    expect(long?.label).toHaveLength(60);
+    expect(long?.value).toBe('a group of fields');
+    expect(long?.fix.length).toBeLessThan(130);
   });
 
   it('wiring: a unit made after the visit', () => {
