@@ -1,4 +1,5 @@
 import { readTyped } from '@/components/appraisal/build-view';
+import { type LeftOut, leftOutChoices } from '@/components/appraisal/left-out';
 import { fieldBook } from '@/components/draft/build-field-book';
 import { issueSentence } from '@/components/form/issue-words';
 import { t } from '@/components/words/words';
@@ -9,21 +10,22 @@ import { store } from './open-store-once';
 /**
  * Answers a download made from a stored visit; says in a sentence why there is none.
  *
- * @param make the file's response, from the part of the visit that can be used
+ * @param make the file's response, from the part of the visit that can be used and the choices that cannot
  */
 export async function answerStored(
   id: string,
-  make: (visit: Visit) => Promise<Response> | Response,
+  make: (visit: Visit, leftOut: readonly LeftOut[]) => Promise<Response> | Response,
 ): Promise<Response> {
   const stored = await (await store()).loadVisit(id);
   if (stored === undefined || stored.deleted) return plain(t('notFound.title'), 404);
-  const { visit, issues } = readTyped(draftOf(stored.draft), fieldBook());
+  const draft = draftOf(stored.draft);
+  const { visit, issues } = readTyped(draft, fieldBook());
   if (visit === undefined) {
     const needed = issues.map((issue) => issueSentence(issue, fieldBook()));
     return plain([t('results.none'), ...needed].join('\n'), 422);
   }
   try {
-    return await make(visit);
+    return await make(visit, leftOutChoices(draft, issues, fieldBook()));
   } catch (thrown) {
     console.error(`the answer to visit ${id} failed`, thrown);
     const detail = thrown instanceof Error ? thrown.message : String(thrown);

@@ -11,6 +11,7 @@ import type {
   Target,
 } from '@/lib/diagnostics/findings';
 import { namesOf } from '@/lib/sheet/composing';
+import { isDanger } from '@/lib/sheet/finding-section';
 import { moneyRangeWords } from '@/lib/sheet/money-words';
 import { listWords, wordsOf } from '@/lib/sheet/phrase';
 import { quantityName, quantityRangeWords, quantityWords } from '@/lib/sheet/reading-words';
@@ -58,7 +59,14 @@ export function answerView(appraisal: Appraisal, sheet: Sheet): AnswerView {
 }
 
 /** The result in one line: the advice, else what costs about the same, else what leaving it costs. */
-export function headlineOf({ comparison }: Appraisal): string {
+export function headlineOf(appraisal: Appraisal): string {
+  const unsafe = appraisal.findings.flags.some((flag) => isDanger(appraisal, flag));
+  const rest = moneyHeadline(appraisal, unsafe);
+  return unsafe ? t('headline.unsafe', { rest }) : rest;
+}
+
+/** While something is unsafe, leaving it is not named as an equal. */
+function moneyHeadline({ comparison }: Appraisal, unsafe: boolean): string {
   const { choices, recommendation, aboutTheSameIds, lowestTotalId, stayYears: stay } = comparison;
   const choiceOf = (id: string | undefined) => choices.find((choice) => choice.id === id);
   const totalOf = (id: string | undefined) => {
@@ -69,12 +77,17 @@ export function headlineOf({ comparison }: Appraisal): string {
   const picked = choiceOf(recommendation.choiceId);
   if (picked !== undefined)
     return t('headline.picked', { name: picked.name, total: totalOf(picked.id), stay });
-  const same = choices.filter(({ id }) => aboutTheSameIds.includes(id) || id === lowestTotalId);
+  const alike = choices.filter(({ id }) => aboutTheSameIds.includes(id) || id === lowestTotalId);
+  const same = unsafe ? alike.filter(({ kind }) => kind !== 'leave') : alike;
   const names = listWords(
     words,
     same.map((choice) => choice.name),
   );
-  return t('headline.same', { names, total: totalOf(lowestTotalId), stay });
+  return t(same.length < 2 ? 'headline.sameAsLeaving' : 'headline.same', {
+    names,
+    total: totalOf(lowestTotalId),
+    stay,
+  });
 }
 
 type Told = (saying: Saying) => string;

@@ -6,6 +6,7 @@ import { appraise } from '@/lib/appraise/appraise';
 import { composeSheet } from '@/lib/sheet/compose-sheet';
 import { type DraftReading, readDraft } from '@/lib/visit/read-visit';
 import { answerView } from './answer-view';
+import { leftOutChoices } from './left-out';
 import type { View } from './view';
 
 /** Reads a draft as far as it can be used; issues point to the rows of the form. */
@@ -24,7 +25,11 @@ export function buildView(draft: Draft, book: FieldBook): View {
   if (reading.visit === undefined) return { issues: reading.issues };
   try {
     const appraisal = appraise(reading.visit);
-    const sheet = composeSheet({ ...appraisal, locale: 'en' });
+    const sheet = composeSheet({
+      ...appraisal,
+      locale: 'en',
+      leftOut: leftOutChoices(draft, reading.issues, book),
+    });
     return { issues: reading.issues, answer: answerView(appraisal, sheet) };
   } catch (thrown) {
     return {

@@ -93,10 +93,14 @@ function Answered(props: { readonly answer: AnswerView; readonly working: boolea
                 {sentence}
               </p>
             ))}
+            {pageOne.finding.conflict === undefined ? null : (
+              <p className="note-doubt mt-2">{pageOne.finding.conflict}</p>
+            )}
           </Titled>
           <CostNow answer={answer} level={2} />
         </div>
         <Titled title={pageOne.choices.title} level={2} className="panel min-w-0">
+          {pageOne.leftOut === undefined ? null : <p className="note-doubt mt-2">{pageOne.leftOut}</p>}
           <ChoiceTable table={answer.table} caption={pageOne.choices.title} />
           <ChoiceCards table={answer.table} />
         </Titled>

@@ -3,7 +3,7 @@ import type { Sheet } from '@/lib/sheet/sheet';
 
 /** Credit terms set apart from everything else, as on the sheet. */
 export function FinancingBox(props: { readonly financing: Sheet['pageTwo']['financing'] }) {
-  const { title, plans, terms, none } = props.financing;
+  const { title, aprLabel, plans, terms, none } = props.financing;
   return (
     <Titled title={title} level={2} className="border-4 border-double border-ink bg-leaf p-4">
       {none === undefined ? null : <p>{none}</p>}
@@ -11,7 +11,9 @@ export function FinancingBox(props: { readonly financing: Sheet['pageTwo']['fina
         {plans.map((plan) => (
           <div key={plan.name}>
             <h3 className="mt-3 text-lg">{plan.name}</h3>
-            <p className="mt-1 text-xl font-bold">{plan.apr}</p>
+            <p className="mt-1 text-xl font-bold">
+              {aprLabel}: {plan.apr}
+            </p>
             <dl className="rows">
               {plan.rows.map((row) => (
                 <div key={row.label} className="flex flex-wrap justify-between gap-x-4 py-1">

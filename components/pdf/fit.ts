@@ -30,6 +30,8 @@ const pageOneGaps = 5;
 const pageTwoGaps = 3;
 export const firstAssumptions = 3;
 const firstDoubts = 4;
+/** Doubts that come before anything else: a contradiction is the first of them. */
+const surestDoubts = 1;
 /** Share of the spare height of page one that the chart gets. */
 const chartShare = 0.6;
 
@@ -63,7 +65,7 @@ export const tightestFits: readonly [PageOneFit, PageTwoFit] = [
     doubts: 0,
     excluded: ['right'],
     surer: ['left'],
-    doubtsIn: [],
+    doubtsIn: ['left'],
   },
 ];
 
@@ -108,9 +110,14 @@ function fitWith(form: ReadingsForm, heights: Heights, room: number, least: numb
     gap.least * heights.count('two-left-');
   const places = placeMovable(heights, left, right);
   if (places === undefined) return undefined;
-  const taken = takePieces(piecesInOrder(heights, places.doubtsRight === 0), places.spareLeft);
+  const doubtsLeft = places.doubtsRight === 0;
+  // The doubts' heading with the count of what is left out always has its room.
+  const head = doubtsLeft && heights.count('two-doubt-left-') > 0 ? headOfDoubts(heights, 'left') : 0;
+  if (head > places.spareLeft) return undefined;
+  const taken = takePieces(piecesInOrder(heights, doubtsLeft), places.spareLeft - head);
   const wanted = Math.min(least, heights.count('two-assumption-'));
-  if (taken.row < wanted || taken.source < wanted) return undefined;
+  const wantedDoubts = doubtsLeft ? Math.min(least, surestDoubts, heights.count('two-doubt-left-')) : 0;
+  if (taken.row < wanted || taken.source < wanted || taken.doubt < wantedDoubts) return undefined;
   return {
     measuring: false,
     gap: gap.least,
@@ -118,10 +125,10 @@ function fitWith(form: ReadingsForm, heights: Heights, room: number, least: numb
     alsoRead: taken.also > 0,
     assumptionRows: taken.row,
     sources: taken.source,
-    doubts: places.doubtsRight === 0 ? taken.doubt : places.doubtsRight,
+    doubts: doubtsLeft ? taken.doubt : places.doubtsRight,
     excluded: [places.excluded],
     surer: [places.surer],
-    doubtsIn: [places.doubtsRight === 0 ? 'left' : 'right'],
+    doubtsIn: [doubtsLeft ? 'left' : 'right'],
   };
 }
 
@@ -154,7 +161,7 @@ function placeMovable(heights: Heights, left: number, right: number): Places | u
 /** Doubts of the right column: as many as fit, but none if not even the first few do. */
 function doubtsThatFit(heights: Heights, room: number): number {
   const list = heights.list('two-doubt-right-');
-  let spare = room - heights.of('two-head-right-doubts') - gap.least;
+  let spare = room - headOfDoubts(heights, 'right');
   let count = 0;
   for (const height of list) {
     if (height > spare) break;
@@ -164,18 +171,20 @@ function doubtsThatFit(heights: Heights, room: number): number {
   return count >= Math.min(firstDoubts, list.length) ? count : 0;
 }
 
+function headOfDoubts(heights: Heights, column: Column): number {
+  return heights.of(`two-head-${column}-doubts`) + gap.least;
+}
+
 function piecesInOrder(heights: Heights, withDoubts: boolean): Piece[] {
   const of = (kind: Kind, list: readonly number[]): Piece[] => list.map((height) => ({ kind, height }));
   const rows = of('row', heights.list('two-assumption-'));
   const sources = of('source', heights.list('two-source-'));
   const doubts = withDoubts ? of('doubt', heights.list('two-doubt-left-')) : [];
-  const head = heights.of('two-head-left-doubts') + gap.least;
   return [
+    ...doubts.slice(0, surestDoubts),
     ...rows.slice(0, firstAssumptions),
     ...sources.slice(0, firstAssumptions),
-    ...doubts
-      .slice(0, firstDoubts)
-      .map((piece, i) => (i === 0 ? { ...piece, height: piece.height + head } : piece)),
+    ...doubts.slice(surestDoubts, firstDoubts),
     ...rows.slice(firstAssumptions),
     { kind: 'also', height: heights.sum('two-also-') },
     ...sources.slice(firstAssumptions),

@@ -36,6 +36,9 @@ export function PageOne({ sheet, fit, width, look }: Props) {
             {danger}
           </Text>
         ))}
+        {page.finding.conflict === undefined ? null : (
+          <Text style={{ ...look.strong, marginTop: 2 }}>{page.finding.conflict}</Text>
+        )}
       </View>
 
       <View id="one-cost" style={gap}>
@@ -51,6 +54,7 @@ export function PageOne({ sheet, fit, width, look }: Props) {
           look={look}
           chart={{ data: page.totals, height: fit.chartHeight }}
         />
+        {page.leftOut === undefined ? null : <Text style={look.strong}>{page.leftOut}</Text>}
         {page.moreChoices === undefined ? null : <Text style={look.text}>{page.moreChoices}</Text>}
         <Text style={{ ...look.evidence, marginTop: 2 }}>
           {[page.totals.explanation, ...page.explanations].join(' ')}

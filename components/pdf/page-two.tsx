@@ -109,7 +109,7 @@ type MovableProps = {
 /** Sections that stand in whichever column has room for them. */
 function Movable({ page, column, fit, look }: MovableProps) {
   return (['excluded', 'surer'] as const)
-    .filter((name) => fit[name].includes(column))
+    .filter((name) => fit[name].includes(column) && page[name].sentences.length > 0)
     .map((name) => (
       <Section
         key={name}
@@ -129,14 +129,18 @@ type DoubtsProps = {
   readonly look: Look;
 };
 
+/** What is doubtful; what does not fit is counted, never dropped in silence. */
 function Doubts({ doubts, column, fit, look }: DoubtsProps) {
   const shown = doubts.sentences.slice(0, fit.doubts);
-  if (shown.length === 0 || !fit.doubtsIn.includes(column)) return null;
+  // While measuring everything is shown, yet the line that counts what is left out must have its room.
+  const left = fit.measuring ? doubts.sentences.length : doubts.sentences.length - shown.length;
+  if (doubts.sentences.length === 0 || !fit.doubtsIn.includes(column)) return null;
   return (
     <View style={{ marginTop: fit.gap }}>
-      <Text id={`two-head-${column}-doubts`} style={look.section}>
-        {doubts.title}
-      </Text>
+      <View id={`two-head-${column}-doubts`}>
+        <Text style={look.section}>{doubts.title}</Text>
+        {left === 0 ? null : <Text style={look.evidence}>{doubts.omitted[left]}</Text>}
+      </View>
       {numbered(shown).map(({ key, item }) => (
         <View key={key} id={`two-doubt-${column}-${key}`}>
           <Text style={look.evidence}>{item}</Text>

@@ -22,19 +22,45 @@ function moneyAdvice(c: Composing): Sheet['pageOne']['advice'] {
   };
   if (choiceId !== undefined) {
     const name = c.names.choice(choiceId) ?? choiceId;
-    const sentences = [phrase(words, 'advice.recommended', { name }), reasonWords(c, choiceId)];
+    const fault =
+      isUnsafe(c) && choiceId === leaveChoice(c)?.id ? [phrase(words, 'advice.leavingFault')] : [];
+    const sentences = [phrase(words, 'advice.recommended', { name }), reasonWords(c, choiceId), ...fault];
     return { title, kind: 'recommended', sentences, ...rest };
   }
   const alike = aboutTheSame(c);
   if (alike.length > 1) {
-    const names = listWords(words, namesInQuotes(c, alike));
-    return { title, kind: 'aboutTheSame', sentences: [phrase(words, 'advice.same', { names })], ...rest };
+    return {
+      title,
+      kind: 'aboutTheSame',
+      sentences: alikeSentences(c, alike),
+      changeTitle: phrase(words, 'advice.changeLikely'),
+      wouldChange: wouldChange.filter((s) => !settledSayings.includes(s.code)).map((s) => told(c, s)),
+    };
   }
   const sentences =
     comparison.choices.length < 2
       ? [phrase(words, 'advice.onlyOne')]
       : [phrase(words, 'advice.open'), told(c, reason)];
   return { title, kind: 'open', sentences, ...rest };
+}
+
+/** Sayings that call one choice the cheapest outright: they would contradict that several cost about the same. */
+const settledSayings = ['anyStay', 'repairStaysBelow'];
+
+/** Which cost about the same and which is lowest on the likely numbers; leaving a danger is never one of the equals. */
+function alikeSentences(c: Composing, alike: readonly string[]): string[] {
+  const { words } = c;
+  const unsafe = isUnsafe(c);
+  const leaveId = leaveChoice(c)?.id;
+  const equals = unsafe ? alike.filter((id) => id !== leaveId) : alike;
+  const names = listWords(words, namesInQuotes(c, equals));
+  const lowestId = c.comparison.lowestTotalId;
+  const leftFault = unsafe && equals.length < alike.length ? [phrase(words, 'advice.leavingFault')] : [];
+  return [
+    phrase(words, equals.length > 1 ? 'advice.same' : 'advice.sameAsLeaving', { names }),
+    phrase(words, 'advice.lowestLikely', { name: c.names.choice(lowestId) ?? lowestId }),
+    ...(unsafe ? leftFault : [phrase(words, 'advice.choose')]),
+  ];
 }
 
 /** Why: by how much it costs less than leaving it (or, if leaving it is advised, than the next best), as a range. */

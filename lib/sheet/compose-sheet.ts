@@ -25,6 +25,8 @@ export type SheetInput = {
   readonly assumptions: readonly ResolvedAssumption[];
   readonly locale: Locale;
   readonly modelVersion: string;
+  /** Choices that were entered but cannot be used, each with the reason in words without a full stop. */
+  readonly leftOut?: readonly { readonly name: string; readonly why: string }[];
 };
 
 /**
@@ -39,7 +41,7 @@ export type SheetInput = {
 export function composeSheet(input: SheetInput): Sheet {
   const words = wordsOf(input.locale);
   const c: Composing = { ...input, words, names: namesOf(words, input.comparison) };
-  return { ...documentFacts(c), pageOne: pageOne(c), pageTwo: pageTwo(c) };
+  return { ...documentFacts(c), pageOne: pageOne(c, input.leftOut ?? []), pageTwo: pageTwo(c) };
 }
 
 function documentFacts(c: Composing): Omit<Sheet, 'pageOne' | 'pageTwo'> {
@@ -60,7 +62,7 @@ function documentFacts(c: Composing): Omit<Sheet, 'pageOne' | 'pageTwo'> {
   };
 }
 
-function pageOne(c: Composing): Sheet['pageOne'] {
+function pageOne(c: Composing, leftOut: NonNullable<SheetInput['leftOut']>): Sheet['pageOne'] {
   const { words, visit, comparison } = c;
   const shown = shownChoices(c);
   const more = shown.pageTwo.map((choice) => choice.id);
@@ -72,6 +74,7 @@ function pageOne(c: Composing): Sheet['pageOne'] {
     finding: findingSection(c),
     runningCost: runningCostSection(c),
     choices: choiceTable(c, shown.pageOne, phrase(words, 'choices.title')),
+    ...(leftOut.length === 0 ? {} : { leftOut: leftOutWords(c, leftOut) }),
     ...(more.length === 0
       ? {}
       : {
@@ -84,10 +87,16 @@ function pageOne(c: Composing): Sheet['pageOne'] {
       phrase(words, comparison.residual === 'none' ? 'explain.noResidual' : 'explain.all'),
       phrase(words, 'explain.today', { rate }),
       phrase(words, 'explain.range'),
+      phrase(words, 'explain.breakdown'),
     ],
     waiting: waitingSection(c),
     advice: adviceSection(c),
   };
+}
+
+function leftOutWords(c: Composing, leftOut: NonNullable<SheetInput['leftOut']>): string {
+  const items = leftOut.map((choice) => phrase(c.words, 'choices.leftOutItem', choice));
+  return phrase(c.words, 'choices.leftOut', { list: items.join('; ') });
 }
 
 function pageTwo(c: Composing): Sheet['pageTwo'] {

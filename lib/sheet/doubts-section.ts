@@ -1,10 +1,11 @@
+import type { Flag } from '../diagnostics/findings';
 import { type Composing, told } from './composing';
 import { isRebateNote } from './financing-section';
 import { flagWords } from './finding-section';
 import { phrase } from './phrase';
 import type { Sheet } from './sheet';
 
-/** What was doubtful or could not be known, and what every stage noted about its own limits. */
+/** What was doubtful or could not be known, and what every stage noted about its own limits; what contradicts itself first. */
 export function doubtsSection(c: Composing): Sheet['pageTwo']['doubts'] {
   const { findings, energy, comparison } = c;
   const notes = [
@@ -13,11 +14,18 @@ export function doubtsSection(c: Composing): Sheet['pageTwo']['doubts'] {
     ...comparison.notes,
     ...comparison.choices.flatMap((choice) => choice.notes).filter((note) => !isRebateNote(note)),
   ];
-  const sentences = [
-    ...findings.flags.map((flag) => flagWords(c, flag)),
-    ...notes.map((note) => told(c, note)),
-  ];
-  return { title: phrase(c.words, 'doubts.title'), sentences: [...new Set(sentences)] };
+  const isConflict = (flag: Flag) => flag.severity === 'conflict';
+  const flags = [...findings.flags.filter(isConflict), ...findings.flags.filter((flag) => !isConflict(flag))];
+  const all = [...flags.map((flag) => flagWords(c, flag)), ...notes.map((note) => told(c, note))];
+  const sentences = [...new Set(all)];
+  return { title: phrase(c.words, 'doubts.title'), sentences, omitted: omittedWords(c, sentences.length) };
+}
+
+/** How many doubts a page without room leaves out, in words, for every number of them. */
+function omittedWords(c: Composing, total: number): string[] {
+  return Array.from({ length: total + 1 }, (_, count) =>
+    phrase(c.words, count === total ? 'doubts.allOmitted' : 'doubts.omitted', { count }),
+  );
 }
 
 /** How many of the readings that would settle the cause are named. */
@@ -28,8 +36,5 @@ export function surerSection(c: Composing): Sheet['pageTwo']['surer'] {
   const { causes, wouldNarrow } = c.findings;
   const next = causes?.verdict === 'noFaultFound' ? [] : (causes?.nextReadings ?? []).slice(0, nextTold);
   const sentences = [...next.map(({ saying }) => told(c, saying)), ...wouldNarrow.map((s) => told(c, s))];
-  return {
-    title: phrase(c.words, 'surer.title'),
-    sentences: sentences.length === 0 ? [phrase(c.words, 'surer.none')] : sentences,
-  };
+  return { title: phrase(c.words, 'surer.title'), sentences };
 }

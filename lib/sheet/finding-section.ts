@@ -5,7 +5,8 @@ import type { Mode } from '../visit/run';
 import { chanceWords } from './chance-words';
 import { type Composing, scenario, told } from './composing';
 import rules from './data/rounding.json';
-import { counted, type PhraseCode, phrase } from './phrase';
+import { counted, listWords, lowerFirst, type PhraseCode, phrase } from './phrase';
+import { readingName } from './reading-words';
 import { roundToRange } from './round-to-range';
 import type { Sheet } from './sheet';
 import { stagePhrases } from './stage-phrases';
@@ -21,11 +22,22 @@ export function findingSection(c: Composing): Sheet['pageOne']['finding'] {
     dangers: [
       ...new Set(c.findings.flags.filter((flag) => isDanger(c, flag)).map((flag) => dangerWords(c, flag))),
     ],
+    ...conflictPart(c),
   };
 }
 
+/** The readings that cannot all be true, by name, so that they are taken again. */
+function conflictPart(c: Composing): { readonly conflict?: string } {
+  const flags = c.findings.flags.filter((flag) => flag.severity === 'conflict');
+  if (flags.length === 0) return {};
+  const named = [...new Set(flags.flatMap((flag) => flag.readings))];
+  const readings = named.map((id) => lowerFirst(readingName(c.words, id) ?? id));
+  const code = readings.length === 2 ? 'finding.conflictTwo' : 'finding.conflictMany';
+  return { conflict: phrase(c.words, code, { readings: listWords(c.words, [...new Set(readings)]) }) };
+}
+
 /** A danger that still stands: one of an earlier run of the same mode has been dealt with since. */
-export function isDanger(c: Composing, flag: Flag): boolean {
+export function isDanger(c: Pick<Composing, 'findings'>, flag: Flag): boolean {
   if (flag.severity !== 'danger') return false;
   return flag.runId === undefined || lastRuns(c).some((run) => run.runId === flag.runId);
 }
@@ -42,7 +54,7 @@ function dangerWords(c: Composing, flag: Flag): string {
 }
 
 /** The last run of each mode: how things stand now. */
-function lastRuns(c: Composing): RunFindings[] {
+function lastRuns(c: Pick<Composing, 'findings'>): RunFindings[] {
   const { runs } = c.findings;
   return runs.filter((run) => runs.findLast((other) => other.mode === run.mode) === run);
 }
@@ -60,14 +72,26 @@ function lossSentences(c: Composing): string[] {
   if (losses.length === 0) {
     return [phrase(c.words, 'finding.unknown', { what: modeName(c, isHeatPump ? 'heating' : 'cooling') })];
   }
+  if (losses.every((loss) => loss.basis === 'assumed')) return assumedSentences(c, losses);
+  const [first] = losses;
+  const full = losses.filter(isFullButPower);
+  const clear = losses.filter((loss) => isClear(loss) && !isFullButPower(loss));
+  const none = losses.filter((loss) => !isClear(loss));
+  const noneCode = none.length < losses.length ? 'finding.noLossToo' : 'finding.noLoss';
   return [
-    ...capacitySentence(c, losses.filter(isClear), 'finding.loss'),
-    ...capacitySentence(
-      c,
-      losses.filter((loss) => !isClear(loss)),
-      'finding.noLoss',
-    ),
-    ...losses.slice(0, 1).flatMap((loss) => powerSentence(c, loss)),
+    ...capacitySentences(c, clear, 'finding.loss'),
+    ...(first !== undefined && clear.includes(first) ? powerSentence(c, first, 'finding.power') : []),
+    ...full.map((loss) => fullButPowerSentence(c, loss)),
+    ...capacitySentences(c, none, noneCode),
+  ];
+}
+
+/** What is assumed when no run could be used: nothing was found, so nothing may be said to have been found. */
+function assumedSentences(c: Composing, losses: readonly Loss[]): string[] {
+  const byCause = losses.some((loss) => loss.routes.some((route) => route.id === 'faultCorrelation'));
+  return [
+    ...capacitySentences(c, losses, byCause ? 'finding.assumedCause' : 'finding.assumed'),
+    ...losses.slice(0, 1).flatMap((loss) => powerSentence(c, loss, 'finding.powerAssumed')),
   ];
 }
 
@@ -76,11 +100,30 @@ function isClear(loss: Loss): boolean {
   return loss.capacityRatioToHealthy.high < 1 || loss.powerRatioToHealthy.low > 1;
 }
 
-function capacitySentence(
-  c: Composing,
-  losses: readonly Loss[],
-  code: 'finding.loss' | 'finding.noLoss',
-): string[] {
+/** Output that may be whole, for clearly more power. */
+function isFullButPower(loss: Loss): boolean {
+  return loss.capacityRatioToHealthy.high >= 1 && loss.powerRatioToHealthy.low > 1;
+}
+
+function fullButPowerSentence(c: Composing, loss: Loss): string {
+  const more = percentEnds(above1(loss.powerRatioToHealthy));
+  return phrase(c.words, 'finding.fullButPower', {
+    what: modeName(c, loss.mode),
+    ...percentEnds(loss.capacityRatioToHealthy),
+    power: more.likely,
+    powerLow: more.low,
+    powerHigh: more.high,
+  });
+}
+
+type CapacityCode =
+  | 'finding.loss'
+  | 'finding.noLoss'
+  | 'finding.noLossToo'
+  | 'finding.assumed'
+  | 'finding.assumedCause';
+
+function capacitySentences(c: Composing, losses: readonly Loss[], code: CapacityCode): string[] {
   return losses.map((loss, i) =>
     phrase(c.words, i === 0 ? code : 'finding.second', {
       what: modeName(c, loss.mode),
@@ -89,11 +132,13 @@ function capacitySentence(
   );
 }
 
-function powerSentence(c: Composing, loss: Loss): string[] {
+function powerSentence(c: Composing, loss: Loss, code: 'finding.power' | 'finding.powerAssumed'): string[] {
   const power = loss.powerRatioToHealthy;
-  if (power.low <= 1) return [];
-  const more = percentEnds({ low: power.low - 1, likely: power.likely - 1, high: power.high - 1 });
-  return [phrase(c.words, 'finding.power', more)];
+  return power.low <= 1 ? [] : [phrase(c.words, code, percentEnds(above1(power)))];
+}
+
+function above1({ low, likely, high }: Estimate): Estimate {
+  return { low: low - 1, likely: likely - 1, high: high - 1 };
 }
 
 function modeName(c: Composing, mode: Mode): string {
@@ -161,10 +206,12 @@ function readingsOnCause(c: Composing, suspected: CauseId | undefined): string[]
 /** Hours in which a clear loss leaves the house short; without a clear loss the number means little. */
 function unmetSentences(c: Composing): string[] {
   const { heating, cooling } = c.findings.loss;
-  if (![heating, cooling].some((loss) => loss !== undefined && isClear(loss))) return [];
+  const isFound = (loss: Loss | undefined) => loss !== undefined && loss.basis !== 'assumed' && isClear(loss);
+  if (![heating, cooling].some(isFound)) return [];
   const extra =
     (scenario(c, 'asFound')?.likely.unmetHours ?? 0) - (scenario(c, 'healthy')?.likely.unmetHours ?? 0);
   const step = rules.hourStep.value;
   const hours = Math.round(extra / step) * step;
-  return hours >= step ? [counted(c.words, 'finding.unmet', hours)] : [];
+  const stem = c.visit.unit.kind === 'heatPump' ? 'finding.unmet' : 'finding.unmetCool';
+  return hours >= step ? [counted(c.words, stem, hours)] : [];
 }

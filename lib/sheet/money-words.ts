@@ -1,7 +1,7 @@
 import type { Estimate } from '../math/estimate';
 import { invariant } from '../math/invariant';
 import { phrase, plainNumber, type Words } from './phrase';
-import { roundUsdToRange } from './round-to-range';
+import { endAboveZeroUsd, roundUsdToRange } from './round-to-range';
 
 /**
  * A whole amount of dollars: "$1,400", "−$300".
@@ -76,24 +76,34 @@ export function moneyRangeWords(words: Words, value: Estimate): MoneyRange {
 
 /**
  * A difference in money against leaving it: saving, extra cost, either, or none.
+ * The likely amount is told where the range keeps to one side of zero and does not swallow it; an end that is clearly
+ * above nothing is never printed as $0.
  *
  * @param saving  low / likely / high [USD]; positive = costs less
  * Check: tests/sheet/money-words.test.ts
  */
 export function savingWords(words: Words, saving: Estimate): string {
   const r = roundUsdToRange(saving);
-  const less = {
-    low: dollarWords(words, r.low),
+  if (r.low === 0 && r.high === 0) return phrase(words, 'saving.none');
+  if (r.low >= 0) return oneSided(words, saving, r, 'less');
+  if (r.high <= 0) return oneSided(words, negated(saving), negated(r), 'more');
+  return phrase(words, 'saving.either', {
+    more: dollarWords(words, -r.low),
+    less: dollarWords(words, r.high),
+  });
+}
+
+/** All of it on one side of zero; `value` as computed, `r` rounded [USD]. */
+function oneSided(words: Words, value: Estimate, r: Estimate, side: 'less' | 'more'): string {
+  const low = r.low > 0 ? r.low : endAboveZeroUsd(value.low);
+  const ends = {
+    low: dollarWords(words, low),
     likely: dollarWords(words, r.likely),
     high: dollarWords(words, r.high),
   };
-  if (r.low === 0 && r.high === 0) return phrase(words, 'saving.none');
-  if (r.low >= 0) return phrase(words, 'saving.less', less);
-  const more = {
-    low: dollarWords(words, -r.high),
-    likely: dollarWords(words, -r.likely),
-    high: dollarWords(words, -r.low),
-  };
-  if (r.high <= 0) return phrase(words, 'saving.more', more);
-  return phrase(words, 'saving.either', { more: more.high, less: less.high });
+  return phrase(words, r.likely > low ? `saving.${side}` : `saving.${side}Range`, ends);
+}
+
+function negated({ low, likely, high }: Estimate): Estimate {
+  return { low: 0 - high, likely: 0 - likely, high: 0 - low };
 }

@@ -35,6 +35,11 @@ export function quantityName(words: Words, id: string): string | undefined {
   return id in Run.shape ? fieldAt(['runs', '0', id]).label : undefined;
 }
 
+/** Plain name of what was read, also where a derived value goes by the same id; else of the derived value. */
+export function readingName(words: Words, id: string): string | undefined {
+  return id in Run.shape ? fieldAt(['runs', '0', id]).label : quantityName(words, id);
+}
+
 /** Number and unit as printed: "118 psig", "0.45 in. w.c.", "70 %". */
 export function quantityWords(words: Words, value: number, unit: string): string {
   if (unit === 'frac') return phrase(words, 'percent.value', { value: plainNumber(words, value * 100, 0) });

@@ -10,9 +10,11 @@ import type { ReadingRow, ReadingTable, Sheet } from './sheet';
 /** Every run with its readings, what a healthy unit would show, and the verdict in words. */
 export function readingsSection(c: Composing): Sheet['pageTwo']['readings'] {
   const { words } = c;
-  const seen = c.visit.observations.map((o) =>
-    o.id === 'other' && o.note ? o.note : phrase(words, `seen.${o.id}`),
-  );
+  const seen = c.visit.observations.map((o) => {
+    if (o.id === 'other' && o.note) return o.note;
+    const coolsOnly = o.id === 'neverKeepsUp' && c.visit.unit.kind === 'airConditioner';
+    return phrase(words, coolsOnly ? 'seen.neverCoolsEnough' : `seen.${o.id}`);
+  });
   return {
     title: phrase(words, 'readings.title'),
     columns: [

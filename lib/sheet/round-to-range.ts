@@ -46,6 +46,17 @@ export function roundUsdToRange(value: Estimate): RoundedRange {
 }
 
 /**
+ * A low end that its range's step would round down to nothing, rounded down by a step of its own: 185 is 100.
+ *
+ * @param usd  [USD]; below the smallest step it is nothing
+ * Source: smallest step in lib/sheet/data/rounding.json, status assumption
+ * Check: tests/sheet/round-to-range.test.ts
+ */
+export function endAboveZeroUsd(usd: number): number {
+  return usd < rules.smallAmountStepUsd.value ? 0 : niceStepNotAbove(usd);
+}
+
+/**
  * Largest of 1, 2 or 5 times a power of ten that is not above a limit.
  *
  * @param limit  any unit; 0 or less gives 0

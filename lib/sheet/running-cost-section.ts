@@ -30,7 +30,7 @@ export function runningCostSection(c: Composing): Sheet['pageOne']['runningCost'
       faultWords: phrase(words, 'cost.barFault'),
       rangeWords: phrase(words, 'cost.barRange'),
     },
-    basis: phrase(words, 'cost.basis', {
+    basis: phrase(words, c.visit.unit.kind === 'heatPump' ? 'cost.basis' : 'cost.basisCooling', {
       climate: c.energy.climateName,
       price: plainNumber(words, c.energy.priceUsdPerKwh * 100, 1),
       priceBasis: phrase(words, `basis.${c.energy.priceBasis}`),
@@ -58,12 +58,21 @@ function faultWords(c: Composing, fault: Estimate | undefined): { sentence: stri
   if (fault === undefined) return { sentence: phrase(c.words, 'cost.faultUnknown') };
   const money = moneyRangeWords(c.words, fault);
   if (money.usd.high <= 0) return { sentence: phrase(c.words, 'cost.faultNone') };
-  if (money.usd.low > 0) {
+  if (money.usd.low > 0 && isLossMeasured(c)) {
     return { sentence: phrase(c.words, 'cost.fault', money.ends), usd: money.usd.likely };
   }
-  const above = moneyRangeWords(c.words, { low: 0, likely: Math.max(0, fault.likely), high: fault.high });
+  const above = moneyRangeWords(c.words, {
+    low: Math.max(0, fault.low),
+    likely: Math.max(0, fault.likely),
+    high: fault.high,
+  });
   if (above.usd.likely === 0) return { sentence: phrase(c.words, 'cost.faultMaybe', above.ends) };
   return { sentence: phrase(c.words, 'cost.faultLikely', above.ends), usd: above.usd.likely };
+}
+
+function isLossMeasured(c: Composing): boolean {
+  const { heating, cooling } = c.findings.loss;
+  return [heating, cooling].some((loss) => loss !== undefined && loss.basis !== 'assumed');
 }
 
 /** All yearly amounts of the sheet share one axis, so that bars can be held against each other. */

@@ -138,6 +138,8 @@ export type Sheet = {
       readonly title: string;
       readonly sentences: readonly string[];
       readonly dangers: readonly string[];
+      /** Which readings cannot all be true; left out when they agree. */
+      readonly conflict?: string;
     };
     readonly runningCost: {
       readonly title: string;
@@ -146,6 +148,8 @@ export type Sheet = {
       readonly basis: string;
     };
     readonly choices: ChoiceTable;
+    /** Which entered choices are not counted, and why; stands by the table. */
+    readonly leftOut?: string;
     /** Says that more choices are on page two. */
     readonly moreChoices?: string;
     readonly totals: TotalsChart;
@@ -183,7 +187,14 @@ export type Sheet = {
       /** By number of rows left out on paper, from 0. */
       readonly omitted: readonly string[];
     };
-    readonly doubts: { readonly title: string; readonly sentences: readonly string[] };
+    readonly doubts: {
+      readonly title: string;
+      /** Contradictions first. */
+      readonly sentences: readonly string[];
+      /** By number of sentences left out on paper, from 0. */
+      readonly omitted: readonly string[];
+    };
+    /** No sentences when nothing would; then the section is left out. */
     readonly surer: { readonly title: string; readonly sentences: readonly string[] };
     readonly financing: {
       readonly title: string;

@@ -101,6 +101,22 @@ describe('fitPageTwo', () => {
     expect(roomy?.doubts).toBeGreaterThanOrEqual(4);
   });
 
+  test('regression: a full page two keeps the heading of the doubts, which counts what is left out', () => {
+    const doubts = {
+      'two-head-left-doubts': 26,
+      'two-head-right-doubts': 26,
+      ...rows(9, 12, 'two-doubt-left-'),
+    };
+    const blocks = { ...pageTwo, ...doubts, ...rows(9, 14, 'two-doubt-right-') };
+    const rooms = Array.from({ length: 120 }, (_, i) => 560 + i);
+    const bare = rooms.findIndex((room) => fitPageTwo(heights(pageTwo), room, 3) !== undefined);
+    const kept = rooms.findIndex((room) => fitPageTwo(heights(blocks), room, 3) !== undefined);
+    expect(bare).toBeGreaterThan(0);
+    // Heading (26), its gap (3) and the first doubt (12) are found room for before anything is printed.
+    expect(kept).toBe(bare + 41);
+    expect(fitPageTwo(heights(blocks), rooms[kept] ?? 0, 3)).toMatchObject({ doubts: 1, doubtsIn: ['left'] });
+  });
+
   test('identity: too high is told', () => {
     expect(fitPageTwo(heights(pageTwo), 500, 0)).toBeUndefined();
     expect(fitPageTwo(heights(pageTwo), 560, firstAssumptions)).toBeUndefined();

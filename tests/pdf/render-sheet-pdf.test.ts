@@ -17,12 +17,13 @@ const leastMargin = 35;
 
 /** What page one says in figures and words, cell by cell; all of it must be on the paper. */
 function figuresOf(sheet: Sheet): string[] {
-  const { choices, finding, runningCost, waiting, advice, explanations } = sheet.pageOne;
+  const { choices, finding, leftOut, runningCost, waiting, advice, explanations } = sheet.pageOne;
   const cells = choices.rows.flatMap((row) => row.cells.flatMap((cell) => [cell.main, ...cell.details]));
   return [
     ...cells,
     ...finding.sentences,
     ...finding.dangers,
+    ...[finding.conflict, leftOut].filter((text) => text !== undefined),
     ...runningCost.sentences,
     ...waiting.sentences,
     ...advice.sentences,
@@ -33,7 +34,7 @@ function figuresOf(sheet: Sheet): string[] {
 
 /** What page two must hold whatever the space. */
 function dutiesOf(sheet: Sheet): string[] {
-  const { financing, cautions, excluded, signature, validity } = sheet.pageTwo;
+  const { doubts, financing, cautions, excluded, signature, validity } = sheet.pageTwo;
   return [
     ...financing.plans.flatMap((plan) => [plan.apr, ...plan.rows.map((row) => row.text)]),
     ...(financing.plans.length > 0 ? [financing.terms] : []),
@@ -42,6 +43,7 @@ function dutiesOf(sheet: Sheet): string[] {
     ...signature.choices,
     signature.told,
     validity.line,
+    ...(doubts.sentences.length > 0 ? [doubts.title] : []),
   ];
 }
 
@@ -50,6 +52,16 @@ function expectOnPaper(pdf: Uint8Array, sheet: Sheet): void {
   const wanted = [...figuresOf(sheet), ...dutiesOf(sheet)].map(oneLine);
   expect(wanted.length).toBeGreaterThan(40);
   expect(wanted.filter((part) => !text.includes(part))).toEqual([]);
+}
+
+/** How many doubts the paper prints, from the first, and how many it says it left out. */
+function doubtsOnPaper(pdf: Uint8Array, sheet: Sheet): { shown: number; counted: number } {
+  const text = textOf(pdf);
+  const { sentences, omitted } = sheet.pageTwo.doubts;
+  const found = sentences.map((sentence) => text.includes(oneLine(sentence)));
+  const firstMissing = found.indexOf(false);
+  const told = omitted.findLastIndex((words) => text.includes(`Doubts and limits ${oneLine(words)}`));
+  return { shown: firstMissing === -1 ? found.length : firstMissing, counted: Math.max(0, told) };
 }
 
 function expectInsideMargins(pdf: Uint8Array): void {
@@ -95,6 +107,33 @@ describe.each(papers)('the sheet on %s', (paper) => {
   test('identity: the same sheet gives the same bytes', async () => {
     const [first, second] = [await rendered(), await renderSheetPdf(sheet, { paper })];
     expect(Buffer.from(first).equals(Buffer.from(second))).toBe(true);
+  });
+
+  test('regression: contradictions and left-out choices reach page one; doubts without room are counted', async () => {
+    const pressures = {
+      code: 'dischargeNotAboveSuction',
+      severity: 'conflict',
+      readings: ['dischargePsig', 'suctionPsig'],
+      values: { high: 40, suction: 41 },
+    } as const;
+    const many = Array.from({ length: 60 }, (_, i) => ({
+      code: 'wetBulbAboveDryBulb',
+      severity: 'doubt' as const,
+      readings: [],
+      values: { wetBulb: 80 + i, dryBulb: 70 },
+    }));
+    const full = composeSheet({
+      ...orificeInput,
+      findings: { ...orificeInput.findings, flags: [...many, pressures, ...orificeInput.findings.flags] },
+      leftOut: [{ name: 'New 3-ton heat pump', why: 'loan term must be between 1 and 240 months' }],
+    });
+    const pdf = await renderSheetPdf(full, { paper });
+    expect(poppler('pdfinfo', ['FILE'], pdf).out).toMatch(/Pages: +2\n/);
+    expectOnPaper(pdf, full);
+    expect(full.pageTwo.doubts.sentences[0]).toMatch(/^Discharge pressure \(40 psig\)/);
+    const { shown, counted } = doubtsOnPaper(pdf, full);
+    expect(shown).toBeGreaterThan(0);
+    expect(shown + counted).toBe(63);
   });
 
   test('wiring: longest names, more choices than fit and three loans keep to two pages and lose nothing', async () => {
@@ -176,6 +215,8 @@ describe('the demo visits', () => {
       expect(out).toMatch(/Pages: +2\n/);
       expectOnPaper(pdf, sheet);
       expectInsideMargins(pdf);
+      const { shown, counted } = doubtsOnPaper(pdf, sheet);
+      expect(shown + counted).toBe(sheet.pageTwo.doubts.sentences.length);
       // A code without words would stand as "someCode" or "family.someCode".
       expect(
         allTexts([sheet.pageOne, sheet.pageTwo]).filter((text) => /^[a-z]+(\.[a-z]+)*[A-Z]\w*$/.test(text)),

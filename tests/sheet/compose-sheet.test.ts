@@ -105,11 +105,15 @@ describe('page one', () => {
   test('wiring: choices that cost about the same are said to, and none is recommended', () => {
     expect(one.advice.kind).toBe('aboutTheSame');
     expect(one.advice.sentences).toEqual([
-      'These cost about the same: \u201cClean the orifice, new filter-drier\u201d and \u201cNew single-speed heat pump\u201d. Choose by comfort, noise and risk.',
+      'These cost about the same: \u201cClean the orifice, new filter-drier\u201d and \u201cNew single-speed heat pump\u201d.',
+      'On the likely numbers, \u201cClean the orifice, new filter-drier\u201d is lowest, but the ranges overlap.',
       'See to the safety notes above first, whatever you choose.',
     ]);
     expect(one.choices.columns.filter((column) => column.mark !== undefined)).toEqual([]);
-    expect(one.advice.wouldChange.length).toBe(2);
+    expect(one.advice.changeTitle).toBe('What would change this, on the likely numbers:');
+    expect(one.advice.wouldChange).toEqual([
+      'If you stay 10 years or more, \u201cNew single-speed heat pump\u201d costs least.',
+    ]);
   });
 
   test('wiring: a recommendation is marked in its place and gives its reason as a range', () => {
@@ -127,7 +131,7 @@ describe('page one', () => {
     ]);
     expect(recommended.advice.sentences).toEqual([
       'We recommend \u201cClean the orifice, new filter-drier\u201d.',
-      'Over your 7 years it costs between $0 and $6,000 less than \u201cLeave it as it is\u201d.',
+      'Over your 7 years it costs about $3,000 less (between $200 and $6,000) than \u201cLeave it as it is\u201d.',
       'See to the safety notes above first, whatever you choose.',
     ]);
   });
@@ -176,6 +180,144 @@ describe('page one', () => {
     expect(later?.rows.map((row) => row.name)).toEqual(off);
     expect(later?.rows.every((row) => !row.off)).toBe(true);
     expect(later?.rest).toBe('2 more readings were normal or have no target.');
+  });
+});
+
+describe('choices that cost about the same', () => {
+  const alike = (ids: readonly string[], lowestTotalId: string, safe: boolean) =>
+    composeSheet({
+      ...orificeInput,
+      ...(safe ? { findings: { ...orificeInput.findings, flags: [] } } : {}),
+      comparison: {
+        ...orificeInput.comparison,
+        lowestTotalId,
+        aboutTheSameIds: ids,
+        recommendation: {
+          reason: { code: 'aboutTheSame', values: { choices: '', years: 7 } },
+          wouldChange: [{ code: 'anyStay', values: { years: 7, choice: 'leave' } }],
+        },
+      },
+    }).pageOne.advice;
+  const fault =
+    'Leaving it as it is means leaving the safety fault: have it put right first; its cost is not in these totals.';
+
+  test('wiring: without a danger leaving it is an equal, the lowest is named as likely only, nothing is settled', () => {
+    expect(alike(['clean-orifice'], 'leave', true)).toMatchObject({
+      sentences: [
+        'These cost about the same: \u201cLeave it as it is\u201d and \u201cClean the orifice, new filter-drier\u201d.',
+        'On the likely numbers, \u201cLeave it as it is\u201d is lowest, but the ranges overlap.',
+        'Choose by comfort, noise and risk.',
+      ],
+      wouldChange: [],
+    });
+  });
+
+  test('wiring: with a danger leaving it is no equal, and nobody is told to choose by comfort', () => {
+    const two = alike(['clean-orifice'], 'leave', false).sentences;
+    expect(two[0]).toBe(
+      'On money alone \u201cClean the orifice, new filter-drier\u201d costs about the same as leaving it as it is.',
+    );
+    const three = alike(['clean-orifice', 'replace-single'], 'leave', false).sentences;
+    expect(three[0]).toBe(
+      'These cost about the same: \u201cClean the orifice, new filter-drier\u201d and \u201cNew single-speed heat pump\u201d.',
+    );
+    expect([two, three].map((sentences) => sentences.includes(fault))).toEqual([true, true]);
+    expect([...two, ...three].filter((sentence) => sentence.includes('Choose by'))).toEqual([]);
+  });
+
+  test('wiring: leaving it recommended with a danger says that the fault stays', () => {
+    const recommended = composeSheet(
+      withComparison({
+        lowestTotalId: 'leave',
+        aboutTheSameIds: [],
+        recommendation: { choiceId: 'leave', reason: { code: 'leaveCostsLeast' }, wouldChange: [] },
+      }),
+    ).pageOne.advice.sentences;
+    expect(recommended).toContain(fault);
+  });
+});
+
+describe('readings that contradict each other', () => {
+  const conflict = (code: string, readings: readonly string[], values = {}) =>
+    ({ code, severity: 'conflict', runId: 'as-found', readings, values }) as const;
+  const pressures = conflict('dischargeNotAboveSuction', ['dischargePsig', 'suctionPsig'], {
+    high: 40,
+    suction: 41,
+  });
+  const withFlags = (...more: (typeof pressures)[]) =>
+    composeSheet({
+      ...orificeInput,
+      findings: { ...orificeInput.findings, flags: [...orificeInput.findings.flags, ...more] },
+    });
+
+  test('wiring: page one names them in words, and they come first among the doubts', () => {
+    const crossed = withFlags(pressures);
+    expect(crossed.pageOne.finding.conflict).toBe(
+      'Two readings contradict each other, so the ranges here are wider: discharge pressure and suction pressure. They should be taken again.',
+    );
+    expect(crossed.pageTwo.doubts.sentences[0]).toMatch(
+      /^Discharge pressure \(40 psig\) is not above suction/,
+    );
+    expect(one.finding.conflict).toBeUndefined();
+  });
+
+  test('wiring: several contradictions make one line with each reading once', () => {
+    const wet = conflict('wetBulbAboveDryBulb', ['returnWetBulbF', 'returnAirF'], {
+      wetBulb: 80,
+      dryBulb: 70,
+    });
+    expect(withFlags(pressures, pressures, wet).pageOne.finding.conflict).toBe(
+      'Some readings contradict each other, so the ranges here are wider: discharge pressure, suction pressure, return wet bulb, and return air. They should be taken again.',
+    );
+  });
+
+  test('wiring: for every number of doubts left out there are words', () => {
+    const { sentences, omitted } = withFlags(pressures).pageTwo.doubts;
+    expect(omitted.length).toBe(sentences.length + 1);
+    expect(omitted[1]).toBe('1 more in the full record of this visit.');
+    expect(omitted.at(-1)).toBe(`${sentences.length} in the full record of this visit.`);
+  });
+});
+
+describe('choices that cannot be counted', () => {
+  test('wiring: are named with the reason', () => {
+    const leftOut = [
+      { name: 'New 3.5-ton air conditioner', why: 'loan term must be between 1 and 240 months' },
+      { name: 'Choice 4', why: 'price must be between $0 and $100,000' },
+    ];
+    expect(composeSheet({ ...orificeInput, leftOut }).pageOne.leftOut).toBe(
+      'Not counted: New 3.5-ton air conditioner (loan term must be between 1 and 240 months); Choice 4 (price must be between $0 and $100,000).',
+    );
+    expect(composeSheet({ ...orificeInput, leftOut: [] }).pageOne.leftOut).toBeUndefined();
+    expect(one.leftOut).toBeUndefined();
+  });
+});
+
+describe('an air conditioner', () => {
+  const { heating: _heating, ...cooling } = orificeInput.findings.loss;
+  const only = composeSheet({
+    ...orificeInput,
+    visit: {
+      ...orificeInput.visit,
+      unit: { ...orificeInput.visit.unit, kind: 'airConditioner' },
+      observations: [{ id: 'neverKeepsUp' }],
+    },
+    findings: {
+      ...orificeInput.findings,
+      loss: { cooling: { ...cooling.cooling, basis: 'measured' } as NonNullable<typeof cooling.cooling> },
+    },
+  });
+
+  test('wiring: cools only, in every sentence', () => {
+    const texts = allTexts([only.pageOne, { ...only.pageTwo, readings: only.pageTwo.readings.seen }]);
+    const own = texts.filter((text) => !orificeInput.comparison.choices.some((c) => text.includes(c.name)));
+    expect(own.length).toBeGreaterThan(50);
+    expect(own.filter((text) => /\bwarm or cool\b|heating and cooling/.test(text))).toEqual([]);
+    expect(only.pageOne.finding.sentences).toContain(
+      'In about 60 hours a year it cannot keep the house as cool as you set it.',
+    );
+    expect(only.pageOne.runningCost.basis).toMatch(/^Electricity for cooling only,/);
+    expect(only.pageTwo.readings.seen).toContain('the house never gets cool enough');
   });
 });
 
@@ -263,9 +405,46 @@ describe('losses that are none, certain or doubtful', () => {
     );
   });
 
-  test('wiring: more power at full output is a loss all the same', () => {
-    expect(withRatio([0.9, 0.97, 1.02], [1.1, 1.2, 1.3])).toMatch(
-      /^The unit now gives about 98\u00a0% of the heat/,
+  test('wiring: more power at full output is a loss all the same, told in one sentence', () => {
+    expect(withRatio([0.9, 0.97, 1.02], [1.1, 1.2, 1.3])).toBe(
+      'It gives full heat (about 98\u00a0%, between 90\u00a0% and 102\u00a0%) but draws about 20\u00a0% more power for it (between 10\u00a0% and 30\u00a0% more).',
+    );
+  });
+
+  test('wiring: a mode without a clear loss beside one with a loss does not deny the loss', () => {
+    const cooling = { ...loss, mode: 'cooling' as const, capacityRatioToHealthy: estimate(0.9, 0.97, 1.02) };
+    const whole = { ...cooling, powerRatioToHealthy: estimate(0.95, 1, 1.05) };
+    const found = composeSheet({
+      ...orificeInput,
+      findings: { ...orificeInput.findings, loss: { heating: loss, cooling: whole } },
+    }).pageOne.finding.sentences;
+    expect(found).toContain(
+      'For cooling we found no clear loss: about 98\u00a0% (between 90\u00a0% and 102\u00a0%).',
+    );
+    expect(found.filter((sentence) => sentence.startsWith('We found no clear loss'))).toEqual([]);
+  });
+
+  const assumedFinding = (routes: (typeof loss)['routes']) =>
+    composeSheet({
+      ...orificeInput,
+      findings: {
+        ...orificeInput.findings,
+        loss: {
+          heating: { ...loss, basis: 'assumed', routes, capacityRatioToHealthy: estimate(0.9, 0.95, 1.02) },
+        },
+      },
+    }).pageOne;
+
+  test('wiring: a loss that nothing measured is said to be assumed, by age or by the likely cause', () => {
+    const byAge = assumedFinding([{ id: 'agePrior' }]);
+    const text = byAge.finding.sentences.join(' ');
+    expect(text).toMatch(
+      /^Nothing was measured that tells the loss\. Going by age alone we assume that it gives about 96\u00a0% of the heat/,
+    );
+    expect(text).not.toMatch(/We found no clear loss|The unit now gives|hours a year/);
+    expect(byAge.runningCost.sentences[1]).toMatch(/ may be due to the loss /);
+    expect(assumedFinding([{ id: 'faultCorrelation' }]).finding.sentences[0]).toContain(
+      'Going by age and the likely cause we assume',
     );
   });
 
@@ -429,6 +608,20 @@ describe('page two', () => {
   test('wiring: the choice to sign offers all choices and ticks none', () => {
     expect(two.signature.choices.length).toBe(4);
     expect(two.signature.told).toMatch(/ranges/);
+  });
+});
+
+describe('small print', () => {
+  test('wiring: what counts as a breakdown stands on its row and below the table', () => {
+    const row = one.choices.rows.find((r) => r.id === 'breakdown');
+    expect(row?.label).toBe('Chance that the unit breaks down for good in your 7 years');
+    expect(one.explanations).toContain(
+      'Breaks down for good means a failure that ends the unit\u2019s life, not a small repair.',
+    );
+  });
+
+  test('wiring: nothing is said of further readings when none would help', () => {
+    expect(two.surer.sentences).toEqual([]);
   });
 });
 

@@ -27,9 +27,25 @@ describe('moneyRangeWords', () => {
 
 describe('savingWords', () => {
   const cases: readonly [string, [number, number, number], string][] = [
-    ['a sure saving', [310, 2730, 5640], 'between $0 and $6,000 less'],
-    ['a clear saving', [1400, 2730, 3100], 'between $1,400 and $3,200 less'],
-    ['a sure extra cost', [-3220, -2100, -870], 'between $800 and $3,400 more'],
+    ['a sure saving', [310, 2730, 5640], 'about $3,000 less (between $200 and $6,000)'],
+    [
+      'a low end far below its range is not nothing',
+      [185, 2230, 4420],
+      'about $2,000 less (between $100 and $4,500)',
+    ],
+    [
+      'a low end below the smallest step is nothing',
+      [4, 2230, 4420],
+      'about $2,000 less (between $0 and $4,500)',
+    ],
+    ['a likely amount that the step swallows is not told', [185, 420, 6400], 'between $100 and $7,000 less'],
+    [
+      'an extra cost far below its range is not nothing',
+      [-4420, -2230, -185],
+      'about $2,000 more (between $100 and $4,500)',
+    ],
+    ['a clear saving', [1400, 2730, 3100], 'about $2,800 less (between $1,400 and $3,200)'],
+    ['a sure extra cost', [-3220, -2100, -870], 'about $2,000 more (between $800 and $3,400)'],
     ['either', [-1210, 2290, 6120], 'between $2,000 more and $7,000 less'],
     ['nothing', [0, 0, 0], 'about the same'],
   ];

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { estimate } from '@/lib/math/estimate';
-import { niceStepNotAbove, roundToRange, roundUsdToRange } from '@/lib/sheet/round-to-range';
+import { endAboveZeroUsd, niceStepNotAbove, roundToRange, roundUsdToRange } from '@/lib/sheet/round-to-range';
 
 describe('roundToRange', () => {
   // The rule of the sheet itself: step = a tenth to a fifth of the width, taken down to 1, 2 or 5 times a power of ten.
@@ -64,6 +64,12 @@ describe('roundToRange', () => {
     expect(() => roundToRange({ low: 2, likely: 1, high: 3 }, 10)).toThrow(/range/);
     expect(() => roundToRange({ low: Number.NaN, likely: 1, high: 3 }, 10)).toThrow(/range/);
     expect(() => roundToRange(estimate(1, 2, 3), 0)).toThrow(/smallest step/);
+  });
+});
+
+describe('endAboveZeroUsd', () => {
+  test('identity: rounds down by a step of its own, and to nothing only below ten dollars', () => {
+    expect([9.99, 10, 185, 310, 999].map(endAboveZeroUsd)).toEqual([0, 10, 100, 200, 500]);
   });
 });
 
