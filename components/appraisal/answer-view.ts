@@ -10,6 +10,7 @@ import type {
   RunFindings,
   Target,
 } from '@/lib/diagnostics/findings';
+import type { ComparedChoice } from '@/lib/finance/comparison';
 import { namesOf } from '@/lib/sheet/composing';
 import { isDanger } from '@/lib/sheet/finding-section';
 import { moneyRangeWords } from '@/lib/sheet/money-words';
@@ -78,6 +79,10 @@ function moneyHeadline({ comparison }: Appraisal, unsafe: boolean): string {
   if (picked !== undefined)
     return t('headline.picked', { name: picked.name, total: totalOf(picked.id), stay });
   const alike = choices.filter(({ id }) => aboutTheSameIds.includes(id) || id === lowestTotalId);
+  if (alike.length < 2) {
+    const name = choiceOf(lowestTotalId)?.name ?? '';
+    return t('headline.open', { name, total: totalOf(lowestTotalId), stay });
+  }
   const same = unsafe ? alike.filter(({ kind }) => kind !== 'leave') : alike;
   const names = listWords(
     words,
@@ -85,9 +90,13 @@ function moneyHeadline({ comparison }: Appraisal, unsafe: boolean): string {
   );
   return t(same.length < 2 ? 'headline.sameAsLeaving' : 'headline.same', {
     names,
-    total: totalOf(lowestTotalId),
+    total: totalOf(lowestOf(same)?.id),
     stay,
   });
+}
+
+function lowestOf(choices: readonly ComparedChoice[]): ComparedChoice | undefined {
+  return [...choices].sort((a, b) => a.totalTodayUsd.likely - b.totalTodayUsd.likely)[0];
 }
 
 type Told = (saying: Saying) => string;

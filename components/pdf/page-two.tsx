@@ -137,15 +137,19 @@ function Doubts({ doubts, column, fit, look }: DoubtsProps) {
   if (doubts.sentences.length === 0 || !fit.doubtsIn.includes(column)) return null;
   return (
     <View style={{ marginTop: fit.gap }}>
-      <View id={`two-head-${column}-doubts`}>
-        <Text style={look.section}>{doubts.title}</Text>
-        {left === 0 ? null : <Text style={look.evidence}>{doubts.omitted[left]}</Text>}
-      </View>
+      <Text id={`two-head-${column}-doubts`} style={look.section}>
+        {doubts.title}
+      </Text>
       {numbered(shown).map(({ key, item }) => (
         <View key={key} id={`two-doubt-${column}-${key}`}>
           <Text style={look.evidence}>{item}</Text>
         </View>
       ))}
+      {left === 0 ? null : (
+        <Text id={`two-head-${column}-doubts`} style={look.evidence}>
+          {doubts.omitted[left]}
+        </Text>
+      )}
     </View>
   );
 }

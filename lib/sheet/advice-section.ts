@@ -33,7 +33,7 @@ function moneyAdvice(c: Composing): Sheet['pageOne']['advice'] {
       title,
       kind: 'aboutTheSame',
       sentences: alikeSentences(c, alike),
-      changeTitle: phrase(words, 'advice.changeLikely'),
+      changeTitle: rest.changeTitle,
       wouldChange: wouldChange.filter((s) => !settledSayings.includes(s.code)).map((s) => told(c, s)),
     };
   }

@@ -77,12 +77,15 @@ function lossSentences(c: Composing): string[] {
   const full = losses.filter(isFullButPower);
   const clear = losses.filter((loss) => isClear(loss) && !isFullButPower(loss));
   const none = losses.filter((loss) => !isClear(loss));
-  const noneCode = none.length < losses.length ? 'finding.noLossToo' : 'finding.noLoss';
+  const whole = none.filter(isLikelyFull);
+  const doubtful = none.filter((loss) => !isLikelyFull(loss));
+  const isOther = clear.length + full.length > 0;
   return [
     ...capacitySentences(c, clear, 'finding.loss'),
     ...(first !== undefined && clear.includes(first) ? powerSentence(c, first, 'finding.power') : []),
     ...full.map((loss) => fullButPowerSentence(c, loss)),
-    ...capacitySentences(c, none, noneCode),
+    ...capacitySentences(c, doubtful, isOther ? 'finding.second' : 'finding.maybeLoss'),
+    ...capacitySentences(c, whole, isOther || doubtful.length > 0 ? 'finding.noLossToo' : 'finding.noLoss'),
   ];
 }
 
@@ -100,9 +103,15 @@ function isClear(loss: Loss): boolean {
   return loss.capacityRatioToHealthy.high < 1 || loss.powerRatioToHealthy.low > 1;
 }
 
-/** Output that may be whole, for clearly more power. */
+/** Output whose range reaches a healthy unit's and whose likely value is next to it. */
+function isLikelyFull(loss: Loss): boolean {
+  const { likely, high } = loss.capacityRatioToHealthy;
+  return high >= 1 && likely >= rules.fullOutputFrac.value;
+}
+
+/** Whole output for clearly more power. */
 function isFullButPower(loss: Loss): boolean {
-  return loss.capacityRatioToHealthy.high >= 1 && loss.powerRatioToHealthy.low > 1;
+  return isLikelyFull(loss) && loss.powerRatioToHealthy.low > 1;
 }
 
 function fullButPowerSentence(c: Composing, loss: Loss): string {
@@ -120,6 +129,8 @@ type CapacityCode =
   | 'finding.loss'
   | 'finding.noLoss'
   | 'finding.noLossToo'
+  | 'finding.maybeLoss'
+  | 'finding.second'
   | 'finding.assumed'
   | 'finding.assumedCause';
 

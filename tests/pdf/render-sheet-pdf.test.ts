@@ -60,7 +60,7 @@ function doubtsOnPaper(pdf: Uint8Array, sheet: Sheet): { shown: number; counted:
   const { sentences, omitted } = sheet.pageTwo.doubts;
   const found = sentences.map((sentence) => text.includes(oneLine(sentence)));
   const firstMissing = found.indexOf(false);
-  const told = omitted.findLastIndex((words) => text.includes(`Doubts and limits ${oneLine(words)}`));
+  const told = omitted.findLastIndex((words) => text.includes(` ${oneLine(words)}`));
   return { shown: firstMissing === -1 ? found.length : firstMissing, counted: Math.max(0, told) };
 }
 

@@ -110,7 +110,6 @@ describe('page one', () => {
       'See to the safety notes above first, whatever you choose.',
     ]);
     expect(one.choices.columns.filter((column) => column.mark !== undefined)).toEqual([]);
-    expect(one.advice.changeTitle).toBe('What would change this, on the likely numbers:');
     expect(one.advice.wouldChange).toEqual([
       'If you stay 10 years or more, \u201cNew single-speed heat pump\u201d costs least.',
     ]);
@@ -408,6 +407,18 @@ describe('losses that are none, certain or doubtful', () => {
   test('wiring: more power at full output is a loss all the same, told in one sentence', () => {
     expect(withRatio([0.9, 0.97, 1.02], [1.1, 1.2, 1.3])).toBe(
       'It gives full heat (about 98\u00a0%, between 90\u00a0% and 102\u00a0%) but draws about 20\u00a0% more power for it (between 10\u00a0% and 30\u00a0% more).',
+    );
+  });
+
+  test('wiring: more power at less than full output is a loss of output and of power, never full output', () => {
+    expect(withRatio([0.82, 0.92, 1.02], [1.12, 1.24, 1.36])).toMatch(
+      /^The unit now gives about 92\u00a0% of the heat/,
+    );
+  });
+
+  test('wiring: a likely loss whose range reaches a healthy unit is unsure, not "no clear loss"', () => {
+    expect(withRatio([0.6, 0.8, 1.05], [0.9, 1, 1.1])).toMatch(
+      /^It is not sure that it has lost any heat: it gives about 80\u00a0% of what a healthy one gives/,
     );
   });
 
