@@ -1,5 +1,6 @@
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
+import { textOf } from '../pdf/pdf-tools';
 import { launchBrowser, SIZES, watchedPage } from './browser';
 import { box, breaches, idOf, openPart, pick, saved, startVisit, type } from './visit-steps';
 
@@ -59,6 +60,15 @@ test('wiring: what cannot be used gets its sentence beside the field and on top,
   const record = await (await page.request.get(`/visits/${id}/appraisal.json`)).json();
   expect(record.visit.runs).toEqual([{ id: 'run-1', mode: 'cooling', outdoorAirF: 88 }]);
   expect(record.comparison.choices.map(({ kind }: { kind: string }) => kind)).toEqual(['leave']);
+
+  const notCounted =
+    'Not counted: New run capacitor (price each must be between $0 and $100,000, loan term must be between 1 and 240 months).';
+  const compare = await page.context().newPage();
+  await compare.goto(`/visits/${id}/compare`);
+  await compare.getByText(notCounted).waitFor({ state: 'visible' });
+  await compare.close();
+  const sheet = await page.request.get(`/visits/${id}/sheet.pdf`);
+  expect(textOf(new Uint8Array(await sheet.body()))).toContain(notCounted);
 
   const link = page.getByRole('link', { name: wanted[1] ?? '' });
   await link.click();
