@@ -52,6 +52,12 @@ export type EnergyScenario = {
   /** Repairs only: at the likely loss, when the repair gives back less or more than likely. */
   readonly recoveryLow?: EnergyYear;
   readonly recoveryHigh?: EnergyYear;
+  /** With the likely unit in a house that asks for less or more; left out where bills set the load. */
+  readonly loadLow?: EnergyYear;
+  readonly loadHigh?: EnergyYear;
+  /** New units only: drawing less or more power than their rating makes likely. */
+  readonly ratedLow?: EnergyYear;
+  readonly ratedHigh?: EnergyYear;
   readonly costUsd: Estimate;
   readonly totalKwh: Estimate;
   readonly balance: readonly BalancePoint[];

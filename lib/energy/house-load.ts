@@ -2,6 +2,7 @@ import type { HealthyUnit } from '../diagnostics/healthy-unit/healthy-unit-model
 import { steadyState } from '../diagnostics/healthy-unit/steady-state';
 import { wetBulbF } from '../diagnostics/moist-air';
 import { baroPsiaAtAltitude } from '../diagnostics/refrigerant/gauge';
+import type { Estimate } from '../math/estimate';
 import { resolveAssumption } from '../visit/assumption';
 import type { Basis } from '../visit/basis';
 import type { Visit } from '../visit/visit';
@@ -26,20 +27,31 @@ export type HouseLoad = {
  * @param visit    floor area, set-points, altitude and the visit's own assumptions are used
  * @param healthy  the existing unit with nothing wrong; the house stays the same whatever replaces it
  * @param climate  design temperatures
+ * @param need     likely; or low or high: slopes and balance temperatures moved together towards the ends at which the
+ *   house asks for less or more, each by 0.7071 of the way, since they are independent of each other
  * @returns slopes [Btu/h per F], balance temperatures [F] moved by the set-points, indoor conditions
  * From the unit's size: cooling load at the local design temperature is the healthy capacity there over the sizing
  * factor; heating slope follows the test procedures' load lines per cooling capacity.
  * Source: data/load-defaults.json, each with its status; balance and sizing from the assumptions
  * Check: tests/energy/house-load.test.ts
  */
-export function houseLoad(visit: Visit, healthy: HealthyUnit, climate: Climate): HouseLoad {
+export function houseLoad(
+  visit: Visit,
+  healthy: HealthyUnit,
+  climate: Climate,
+  need: Need = 'likely',
+): HouseLoad {
   const { site, assumptions } = visit;
   const heatingRoomF = site.heatingSetpointF ?? defaults.setpoints.heatingF;
   const coolingRoomF = site.coolingSetpointF ?? defaults.setpoints.coolingF;
   const heatingBalanceF =
-    resolveAssumption(assumptions, 'heatingBalanceF').likely + heatingRoomF - defaults.setpoints.heatingF;
+    atNeed(resolveAssumption(assumptions, 'heatingBalanceF'), need) +
+    heatingRoomF -
+    defaults.setpoints.heatingF;
   const coolingBalanceF =
-    resolveAssumption(assumptions, 'coolingBalanceF').likely + coolingRoomF - defaults.setpoints.coolingF;
+    atNeed(resolveAssumption(assumptions, 'coolingBalanceF'), opposite[need]) +
+    coolingRoomF -
+    defaults.setpoints.coolingF;
   const psia = baroPsiaAtAltitude(site.altitudeFt ?? climate.elevationFt ?? 0);
   const coolingRoomWetBulbF = wetBulbF(coolingRoomF, defaults.indoorHumidityFrac.value, psia);
   const designF = Math.max(climate.coolingDesignF, coolingBalanceF + MIN_COOLING_SPAN_FD);
@@ -48,8 +60,8 @@ export function houseLoad(visit: Visit, healthy: HealthyUnit, climate: Climate):
     const { heatLossPerFloor, coolingPerFloor } = defaults;
     return {
       ...rooms,
-      heatingBtuhPerF: heatLossPerFloor.likely * site.floorAreaFt2,
-      coolingBtuhPerF: (coolingPerFloor.likely * site.floorAreaFt2) / (designF - coolingBalanceF),
+      heatingBtuhPerF: atNeed(heatLossPerFloor, need) * site.floorAreaFt2,
+      coolingBtuhPerF: (atNeed(coolingPerFloor, need) * site.floorAreaFt2) / (designF - coolingBalanceF),
       basis: 'assumed',
       source: `Floor area; ${heatLossPerFloor.source}; ${coolingPerFloor.source}`,
     };
@@ -63,11 +75,24 @@ export function houseLoad(visit: Visit, healthy: HealthyUnit, climate: Climate):
   });
   return {
     ...rooms,
-    heatingBtuhPerF: defaults.heatLossPerCooling.likely * healthy.cooling95Btuh,
-    coolingBtuhPerF: at.netCapacityBtuh / sizing.likely / (designF - coolingBalanceF),
+    heatingBtuhPerF: atNeed(defaults.heatLossPerCooling, need) * healthy.cooling95Btuh,
+    coolingBtuhPerF: at.netCapacityBtuh / atNeed(sizing, opposite[need]) / (designF - coolingBalanceF),
     basis: 'assumed',
     source: `Size of the unit; ${defaults.heatLossPerCooling.source}; ${sizing.source}`,
   };
+}
+
+/** How much the house asks for, within what was assumed. */
+export type Need = 'low' | 'likely' | 'high';
+
+/** A larger unit for the same house, or cooling that starts later, means less need. */
+const opposite = { low: 'high', likely: 'likely', high: 'low' } as const;
+
+/** Two independent parts moved by this share of their way move the result as far as their root sum of squares. */
+const EACH_OF_TWO = Math.SQRT1_2;
+
+function atNeed(value: Estimate, need: Need): number {
+  return value.likely + EACH_OF_TWO * (value[need] - value.likely);
 }
 
 /** In cool climates the design temperature is hardly above balance; a line over less than this is no line. */

@@ -1,9 +1,9 @@
-import { addIndependentEstimates, type Estimate, estimate, exactEstimate } from '../math/estimate';
+import { addIndependentEstimates, type Estimate, estimate, exactEstimate, Z_10_90 } from '../math/estimate';
 import { balancePointF, balancePoints } from './balance-points';
 import type { EnergyScenario, EnergyYear } from './energy-result';
 import { type LossEnds, recovered } from './loss-ratios';
 import type { UnitBins } from './unit-bins';
-import { noLoss, unitYear, type YearContext } from './unit-year';
+import { type LossRatios, noLoss, unitYear, type YearContext } from './unit-year';
 
 /**
  * Yearly energy of a unit with a loss that is known as a range.
@@ -12,7 +12,9 @@ import { noLoss, unitYear, type YearContext } from './unit-year';
  * @param bins  full-speed performance of the healthy unit
  * @param ends  loss at its mild end, likely, and at its severe end
  * @param recoveredFrac  share of the log loss given back (repairs); left out = none
- * Range of cost: mild to severe end; for a repair, the range of what it gives back is added as independent.
+ * @param rated  power of a new unit at both ends, as ratios to the likely one; left out = a unit that is in place
+ * Range of cost: mild to severe end of the loss; what a repair gives back, the need of the house where it was assumed
+ * and the power of a new unit are added as independent.
  * Check: tests/energy/scenario.test.ts
  */
 export function scenarioOf(
@@ -21,8 +23,10 @@ export function scenarioOf(
   ends: LossEnds,
   context: YearContext,
   recoveredFrac?: Estimate,
+  rated?: RatedEnds,
 ): EnergyScenario {
   const back = recoveredFrac ?? exactEstimate(0);
+  const ratios = recovered(ends.likely, back.likely);
   const year = (end: keyof LossEnds, share: number): EnergyYear =>
     unitYear(bins, recovered(ends[end], share), context);
   const likely = year('likely', back.likely);
@@ -32,6 +36,11 @@ export function scenarioOf(
     recoveredFrac === undefined
       ? {}
       : { recoveryLow: year('likely', back.low), recoveryHigh: year('likely', back.high) };
+  const ofUnit =
+    rated === undefined
+      ? {}
+      : { ratedLow: unitYear(bins, rated.low, context), ratedHigh: unitYear(bins, rated.high, context) };
+  const ofHouse = loadYears(bins, ratios, context);
   const rangeOf = (value: (y: EnergyYear) => number): Estimate => {
     const parts = [spread(value(likely), value(mild), value(severe))];
     if (recovery.recoveryLow !== undefined) {
@@ -39,9 +48,15 @@ export function scenarioOf(
         spread(0, value(recovery.recoveryHigh) - value(likely), value(recovery.recoveryLow) - value(likely)),
       );
     }
+    for (const [low, high] of [
+      [ofHouse.loadLow, ofHouse.loadHigh],
+      [ofUnit.ratedLow, ofUnit.ratedHigh],
+    ]) {
+      if (low !== undefined && high !== undefined)
+        parts.push(spread(0, value(low) - value(likely), value(high) - value(likely)));
+    }
     return addIndependentEstimates(parts);
   };
-  const ratios = recovered(ends.likely, back.likely);
   const balanceF = balancePointF(bins, ratios, context);
   return {
     id,
@@ -49,6 +64,8 @@ export function scenarioOf(
     mild,
     severe,
     ...recovery,
+    ...ofHouse,
+    ...ofUnit,
     costUsd: rangeOf((y) => y.costUsd),
     totalKwh: rangeOf((y) => y.totalKwh),
     balance: balancePoints(bins, ratios, context),
@@ -59,6 +76,40 @@ export function scenarioOf(
 /** Scenario of a unit with nothing wrong. */
 export function healthyScenario(id: string, bins: UnitBins, context: YearContext): EnergyScenario {
   return scenarioOf(id, bins, { mild: noLoss, likely: noLoss, severe: noLoss }, context);
+}
+
+/** Loss of nothing, with the power at both ends of what the rating leaves open. */
+export type RatedEnds = { readonly low: LossRatios; readonly high: LossRatios };
+
+/**
+ * Scenario of a new unit: nothing wrong, but its rating does not tell its power exactly.
+ *
+ * @param bins  full-speed performance; the unit's own standard deviations of ln power set the range
+ * Both modes move together: the same maker and the same rating procedure stand behind them.
+ * Check: tests/energy/scenario.test.ts
+ */
+export function newUnitScenario(id: string, bins: UnitBins, context: YearContext): EnergyScenario {
+  const { cooling, heating } = bins.unit;
+  const at = (z: number): LossRatios => ({
+    ...noLoss,
+    coolingPower: Math.exp(z * cooling.sdLnPower),
+    heatingPower: Math.exp(z * (heating?.sdLnPower ?? 0)),
+  });
+  const rated = { low: at(-Z_10_90), high: at(Z_10_90) };
+  return scenarioOf(id, bins, { mild: noLoss, likely: noLoss, severe: noLoss }, context, undefined, rated);
+}
+
+function loadYears(
+  bins: UnitBins,
+  ratios: LossRatios,
+  context: YearContext,
+): Pick<EnergyScenario, 'loadLow' | 'loadHigh'> {
+  if (context.loadEnds === undefined) return {};
+  const { low, high } = context.loadEnds;
+  return {
+    loadLow: unitYear(bins, ratios, { ...context, load: low }),
+    loadHigh: unitYear(bins, ratios, { ...context, load: high }),
+  };
 }
 
 function spread(likely: number, a: number, b: number): Estimate {

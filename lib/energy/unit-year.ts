@@ -27,6 +27,8 @@ export const noLoss: LossRatios = {
 /** The house, its weather and its prices: the same for every scenario. */
 export type YearContext = {
   readonly load: HouseLoad;
+  /** The same house asking for less and for more, where its need was assumed; left out where bills set it. */
+  readonly loadEnds?: { readonly low: HouseLoad; readonly high: HouseLoad };
   /** The unit has to heat the house as well. */
   readonly heats: boolean;
   /** Hours, length 12 x bins, month-major. */

@@ -18,7 +18,7 @@ import type { Furnace } from './furnace';
 import { type HouseLoad, houseLoad } from './house-load';
 import { lossEnds } from './loss-ratios';
 import { repairEffect } from './repair-effect';
-import { healthyScenario, scenarioOf } from './scenario';
+import { healthyScenario, newUnitScenario, scenarioOf } from './scenario';
 import { shownLoss } from './shown-loss';
 import { pricingOf } from './tariff/pricing';
 import type { EnergyTariff } from './tariff/tariff-model';
@@ -72,7 +72,7 @@ export function yearlyEnergy(input: YearlyEnergyInput): EnergyResult {
     ...(bills?.notes ?? []),
     ...loadNotes,
   ];
-  const scenarios = scenariosOf(input, { ...duty, load }, notes);
+  const scenarios = scenariosOf(input, { ...duty, load, ...loadEndsOf(input, load) }, notes);
   const priceUsdPerKwh = meanPrice(price.tariff, scenarios);
   return {
     scenarios,
@@ -106,6 +106,16 @@ function loadOf(
   return loadFromBills(bills, load, bins, lossEnds(input.loss).likely, duty);
 }
 
+/** A load set by bills has no range of its own here: what is left open about it is in the fit. */
+function loadEndsOf(
+  { visit, healthy, climate }: YearlyEnergyInput,
+  load: HouseLoad,
+): Pick<YearContext, 'loadEnds'> {
+  if (load.basis !== 'assumed') return {};
+  const at = (need: 'low' | 'high') => houseLoad(visit, healthy, climate, need);
+  return { loadEnds: { low: at('low'), high: at('high') } };
+}
+
 function scenariosOf(input: YearlyEnergyInput, context: YearContext, notes: Saying[]): EnergyScenario[] {
   const { visit, healthy, climate } = input;
   const bins = unitBins(healthy, climate.binF, context.load);
@@ -127,7 +137,7 @@ function scenariosOf(input: YearlyEnergyInput, context: YearContext, notes: Sayi
         notes.push(...unit.notes.map((note) => ofChoice(note, choice.name)));
         notes.push(...replacementNotes(visit, unit, choice, context.heats));
         const furnace = input.furnaces?.[choice.id];
-        return healthyScenario(choice.id, unitBins(unit, climate.binF, context.load, furnace), context);
+        return newUnitScenario(choice.id, unitBins(unit, climate.binF, context.load, furnace), context);
       }
       default:
         return assertNever(choice);

@@ -53,7 +53,7 @@ export type YearRow = {
 
 /** What one uncertain input does to a result at its low and its high end, all else likely. */
 export type Driver = {
-  /** Assumption key, or `loss`, `lossRecovered`, `valueLeft`; words under `driver.<input>` for these three. */
+  /** Assumption key, or `loss`, `lossRecovered`, `newUnit`, `valueLeft`; words under `driver.<input>` for these. */
   readonly input: string;
   readonly lowUsd: number;
   readonly highUsd: number;

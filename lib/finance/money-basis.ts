@@ -23,9 +23,8 @@ export type MoneyBasis = {
   readonly nominalTons: number;
   /** Whether some repair puts in a new compressor, so that what this does to the risk varies. */
   readonly newCompressor: boolean;
-  /** Whether the electricity price and the house's need were assumed, and so vary. */
+  /** Whether the electricity price was assumed, and so varies. */
   readonly priceAssumed: boolean;
-  readonly needAssumed: boolean;
   readonly notes: readonly Saying[];
 };
 
@@ -34,7 +33,7 @@ export type MoneyBasis = {
  *
  * @param visit     the visit
  * @param findings  danger flags that name the discharge line, and the technician's suspected cause, set the risk
- * @param energy    says whether price and house load were assumed
+ * @param energy    says whether the price was assumed
  * @returns the basis, with a note for each thing assumed
  * Stay: whole years; a part of a year counts as a whole one and a note says so; limits 1 to 25.
  * Check: tests/finance/money-basis.test.ts
@@ -61,7 +60,6 @@ export function moneyBasis(visit: Visit, findings: Findings, energy: EnergyResul
     nominalTons: visit.unit.nominalTons,
     newCompressor: visit.choices.some(renewsCompressor),
     priceAssumed: energy.priceBasis === 'assumed',
-    needAssumed: energy.load.basis === 'assumed',
     notes,
   };
 }

@@ -36,7 +36,7 @@ export type FallbackUnit = {
 
 type Level = 'low' | 'likely' | 'high';
 
-/** Not varied as themselves: the stay is the customer's, the discount rate is a stance, the last three act indirectly. */
+/** Not varied as themselves: the stay is the customer's, the discount rate is a stance, the last three act through others. */
 const NOT_VARIED: readonly FinanceKey[] = [
   'stayYears',
   'discountFracPerYear',
@@ -62,12 +62,13 @@ export function likelyDraw(
 
 /**
  * One deviation for each uncertain input: loss mild and severe (all scenarios together), what repairs give back,
- * the price of electricity and the need of the house where they were assumed, age where it was assumed, and every
+ * the need of the house (all scenarios together) and the power of new units, the price of electricity where it was
+ * assumed, age where it was assumed, and every
  * assumption of the money side. Two stances follow: the discount rate, and counting no value left at the end.
  *
  * @returns deviations that change at least one value
- * The need of the house acts in proportion on every scenario: first order, since the load line is set by the size
- * of the unit over the sizing factor.
+ * The need of the house goes by the key of its leading assumption, the sizing factor; the energy stage moves slopes
+ * and balance temperatures with it.
  * Check: tests/finance/money-draw.test.ts
  */
 export function deviations(
@@ -85,16 +86,21 @@ export function deviations(
   });
   const withEnergy = (cost: (s: EnergyScenario) => number) => build(basis, fallback, {}, costs(cost));
   const scaled = (factor: number) => withEnergy((s) => s.likely.costUsd * factor);
-  const { electricityUsdPerKwh: price, sizingFactorFrac: sizing } = basis.values;
+  const price = basis.values.electricityUsdPerKwh;
   const list: Deviation[] = [
     of('loss', (level) => withEnergy((s) => (level === 'low' ? s.mild : s.severe).costUsd)),
     of('lossRecovered', (level) =>
       withEnergy((s) => (level === 'low' ? s.recoveryLow : s.recoveryHigh)?.costUsd ?? s.likely.costUsd),
     ),
+    of('sizingFactorFrac', (level) =>
+      withEnergy((s) => (level === 'low' ? s.loadLow : s.loadHigh)?.costUsd ?? s.likely.costUsd),
+    ),
+    of('newUnit', (level) =>
+      withEnergy((s) => (level === 'low' ? s.ratedLow : s.ratedHigh)?.costUsd ?? s.likely.costUsd),
+    ),
   ];
   if (basis.priceAssumed)
     list.push(of('electricityUsdPerKwh', (level) => scaled(price[level] / price.likely)));
-  if (basis.needAssumed) list.push(of('sizingFactorFrac', (level) => scaled(sizing.likely / sizing[level])));
   if (basis.ageYears.low !== basis.ageYears.high) {
     list.push(
       of('ageYears', (level) => ({ ...build(basis, fallback, {}, likely), ageYears: basis.ageYears[level] })),

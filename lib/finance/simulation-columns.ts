@@ -37,7 +37,8 @@ export function twoPiece(value: Estimate, z: number): number {
 /**
  * Draws every uncertain input from its own stream of one seed, so that another assumption more does not reshuffle
  * the rest. The same draws serve all choices. The loss moves all scenarios together; what repairs give back moves
- * all repairs together; the stay and the stances (discount rate, value left at the end) do not vary.
+ * all repairs together; the need of the house moves all scenarios, each in proportion to itself, and the power of new
+ * units all new units; the stay and the stances (discount rate, value left at the end) do not vary.
  *
  * @param model   prepared comparison
  * @param energy  yearly energy
@@ -88,6 +89,8 @@ export function drawColumns(
     energyUsd: energyColumns(model, energy, values, {
       loss: normals('loss'),
       recovered: normals('lossRecovered'),
+      need: normals('houseNeed'),
+      rated: normals('newUnit'),
     }),
     cured: values.repairSuccessFrac.map((chance) => (cure.uniform() < chance ? 1 : 0)),
   };
@@ -99,6 +102,7 @@ function varies({ basis, fallback }: ComparisonModel, key: FinanceKey): boolean 
     case 'stayYears':
     case 'discountFracPerYear':
     case 'ageYears':
+    case 'sizingFactorFrac':
       return false;
     case 'hotDischargeHazardRatio':
     case 'ailingHazardRatio':
@@ -109,8 +113,6 @@ function varies({ basis, fallback }: ComparisonModel, key: FinanceKey): boolean 
       return fallback.quotedUsd === undefined;
     case 'electricityUsdPerKwh':
       return basis.priceAssumed;
-    case 'sizingFactorFrac':
-      return basis.needAssumed;
     default:
       return true;
   }
@@ -125,22 +127,25 @@ function energyColumns(
   model: ComparisonModel,
   energy: EnergyResult,
   values: Readonly<Record<FinanceKey, Float64Array>>,
-  z: { readonly loss: Float64Array; readonly recovered: Float64Array },
+  z: Readonly<Record<'loss' | 'recovered' | 'need' | 'rated', Float64Array>>,
 ): Record<string, Float64Array> {
   const { basis } = model;
   const price = basis.values.electricityUsdPerKwh.likely;
-  const sizing = basis.values.sizingFactorFrac.likely;
-  const level = Float64Array.from(
-    z.loss,
-    (_, n) =>
-      (basis.priceAssumed ? (values.electricityUsdPerKwh[n] ?? price) / price : 1) *
-      (basis.needAssumed ? sizing / (values.sizingFactorFrac[n] ?? sizing) : 1),
+  const level = Float64Array.from(z.loss, (_, n) =>
+    basis.priceAssumed ? (values.electricityUsdPerKwh[n] ?? price) / price : 1,
   );
   const column = (s: EnergyScenario): Float64Array => {
     const [loss, back] = [swing(s, s.mild, s.severe), swing(s, s.recoveryLow, s.recoveryHigh)];
+    const [need, rated] = [swing(s, s.loadLow, s.loadHigh), swing(s, s.ratedLow, s.ratedHigh)];
+    const likelyUsd = s.likely.costUsd;
     return level.map((factor, n) => {
-      const usd = s.likely.costUsd + twoPiece(loss, z.loss[n] ?? 0) + twoPiece(back, z.recovered[n] ?? 0);
-      return Math.max(0, usd) * factor;
+      const usd =
+        likelyUsd +
+        twoPiece(loss, z.loss[n] ?? 0) +
+        twoPiece(back, z.recovered[n] ?? 0) +
+        twoPiece(rated, z.rated[n] ?? 0);
+      const ofNeed = likelyUsd > 0 ? Math.max(0, 1 + twoPiece(need, z.need[n] ?? 0) / likelyUsd) : 1;
+      return Math.max(0, usd) * ofNeed * factor;
     });
   };
   const columns = Object.fromEntries(energy.scenarios.map((s) => [s.id, column(s)]));

@@ -3,7 +3,9 @@ import { healthyUnit } from '@/lib/diagnostics/healthy-unit/healthy-unit';
 import { steadyState } from '@/lib/diagnostics/healthy-unit/steady-state';
 import { cities } from '@/lib/energy/city-list';
 import { climateFor } from '@/lib/energy/climate';
+import defaults from '@/lib/energy/data/load-defaults.json';
 import { coolingLoadBtuh, heatingLoadBtuh, houseLoad } from '@/lib/energy/house-load';
+import assumptions from '@/lib/visit/data/assumptions.json';
 import { exampleVisit } from './example-visit';
 
 const visit = exampleVisit();
@@ -67,6 +69,32 @@ describe('wiring: what moves the load', () => {
     );
     expect(own.heatingBalanceF).toBe(54);
     expect(own.coolingBtuhPerF).toBeCloseTo((load.coolingBtuhPerF * 1.15) / 2, 9);
+  });
+
+  it('at low and high need each slope and balance goes 0.7071 of its way, in the direction of less or more', () => {
+    const [low, high] = [
+      houseLoad(visit, healthy, atlanta, 'low'),
+      houseLoad(visit, healthy, atlanta, 'high'),
+    ];
+    const { heatingBalanceF, coolingBalanceF, sizingFactorFrac } = assumptions.values;
+    const part = (likely: number, end: number) => likely + Math.SQRT1_2 * (end - likely);
+    expect(low.heatingBalanceF).toBeCloseTo(part(heatingBalanceF.likely, heatingBalanceF.low), 9);
+    expect(low.coolingBalanceF).toBeCloseTo(part(coolingBalanceF.likely, coolingBalanceF.high), 9);
+    expect(high.heatingBalanceF).toBeCloseTo(part(heatingBalanceF.likely, heatingBalanceF.high), 9);
+    expect(high.coolingBalanceF).toBeCloseTo(part(coolingBalanceF.likely, coolingBalanceF.low), 9);
+    const { low: least, likely, high: most } = defaults.heatLossPerCooling;
+    expect(low.heatingBtuhPerF / load.heatingBtuhPerF).toBeCloseTo(part(likely, least) / likely, 9);
+    expect(high.heatingBtuhPerF / load.heatingBtuhPerF).toBeCloseTo(part(likely, most) / likely, 9);
+    // Atlanta's design temperature lies far above either balance: the load there goes with the sizing factor alone
+    const atDesign = (l: typeof load) => coolingLoadBtuh(l, atlanta.coolingDesignF);
+    expect(atDesign(load) / atDesign(low)).toBeCloseTo(
+      part(sizingFactorFrac.likely, sizingFactorFrac.high) / sizingFactorFrac.likely,
+      9,
+    );
+    expect([low.heatingRoomF, low.coolingRoomWetBulbF]).toEqual([
+      load.heatingRoomF,
+      load.coolingRoomWetBulbF,
+    ]);
   });
 
   it('floor area, when known, sets both slopes', () => {

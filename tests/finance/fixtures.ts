@@ -29,10 +29,15 @@ export type Costs = {
   readonly severe?: number;
   readonly recoveryLow?: number;
   readonly recoveryHigh?: number;
+  readonly loadLow?: number;
+  readonly loadHigh?: number;
+  readonly ratedLow?: number;
+  readonly ratedHigh?: number;
 };
 
 function scenario(id: string, costs: Costs): EnergyScenario {
   const { likely, mild = likely, severe = likely, recoveryLow, recoveryHigh } = costs;
+  const { loadLow, loadHigh, ratedLow, ratedHigh } = costs;
   return {
     id,
     likely: year(likely),
@@ -40,6 +45,10 @@ function scenario(id: string, costs: Costs): EnergyScenario {
     severe: year(severe),
     ...(recoveryLow === undefined ? {} : { recoveryLow: year(recoveryLow) }),
     ...(recoveryHigh === undefined ? {} : { recoveryHigh: year(recoveryHigh) }),
+    ...(loadLow === undefined ? {} : { loadLow: year(loadLow) }),
+    ...(loadHigh === undefined ? {} : { loadHigh: year(loadHigh) }),
+    ...(ratedLow === undefined ? {} : { ratedLow: year(ratedLow) }),
+    ...(ratedHigh === undefined ? {} : { ratedHigh: year(ratedHigh) }),
     costUsd: { low: mild, likely, high: severe },
     totalKwh: { low: mild, likely, high: severe },
     balance: [],

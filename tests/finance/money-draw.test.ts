@@ -6,6 +6,20 @@ import { near } from './checks';
 import { drier, energyOf, exampleCosts, exampleVisit, findingsOf, hotDischarge } from './fixtures';
 
 const energy = energyOf(exampleCosts);
+/** With what the need of the house and the power of a new unit leave open. */
+const open = energyOf(
+  Object.fromEntries(
+    Object.entries(exampleCosts).map(([id, c]) => [
+      id,
+      {
+        ...c,
+        loadLow: c.likely * 0.8,
+        loadHigh: c.likely * 1.3,
+        ...(id === 'single' ? { ratedLow: c.likely * 0.95, ratedHigh: c.likely * 1.06 } : {}),
+      },
+    ]),
+  ),
+);
 const repairs = ['drier', 'orifice'];
 const quoted = { quotedUsd: 9000, scenarioId: 'single' };
 const basis = (over = {}, findings = findingsOf('lowCharge')) =>
@@ -40,9 +54,9 @@ test('property: only what is uncertain here varies', () => {
   );
   const unknownAge = basis({ unit: { kind: 'heatPump', nominalTons: 3 } }, findingsOf());
   expect(inputs(unknownAge, energy, quoted, repairs)).toContain('ageYears');
-  const assumed = { ...basis(), priceAssumed: true, needAssumed: true };
-  expect(inputs(assumed, energy, quoted, repairs)).toEqual(
-    expect.arrayContaining(['electricityUsdPerKwh', 'sizingFactorFrac']),
+  const assumed = { ...basis(), priceAssumed: true };
+  expect(inputs(assumed, open, quoted, repairs).sort()).toEqual(
+    [...always, 'ailingHazardRatio', 'electricityUsdPerKwh', 'sizingFactorFrac', 'newUnit'].sort(),
   );
   const compressor = { ...drier, actions: [...drier.actions, 'compressor' as const] };
   expect(inputs(basis({ choices: [compressor] }), energy, quoted, repairs).sort()).toEqual(
@@ -54,8 +68,8 @@ test('property: only what is uncertain here varies', () => {
   expect(stances).toEqual(['discountFracPerYear', 'valueLeft']);
 });
 
-test('property: loss moves every scenario together, recovery only repairs, price and need all in proportion', () => {
-  const all = deviations({ ...basis(), priceAssumed: true, needAssumed: true }, energy, quoted, repairs);
+test('property: loss and need move every scenario together, recovery only repairs, power new units, price all in proportion', () => {
+  const all = deviations({ ...basis(), priceAssumed: true }, open, quoted, repairs);
   const of = (input: string) => {
     const found = all.find((d) => d.input === input);
     if (found === undefined) throw new Error(input);
@@ -65,7 +79,10 @@ test('property: loss moves every scenario together, recovery only repairs, price
   expect(of('loss').high.energyUsd).toMatchObject({ asFound: 2180, drier: 1600, single: 1180 });
   expect(of('lossRecovered').low.energyUsd).toMatchObject({ asFound: 1890, drier: 1650, orifice: 1700 });
   expect(of('electricityUsdPerKwh').high.energyUsd.asFound).toBeCloseTo((1890 * 0.22) / 0.16, 9);
-  expect(of('sizingFactorFrac').low.energyUsd.single).toBeCloseTo(1180 * 1.15, 9);
+  expect(of('sizingFactorFrac').low.energyUsd.single).toBeCloseTo(1180 * 0.8, 9);
+  expect(of('sizingFactorFrac').high.energyUsd.asFound).toBeCloseTo(1890 * 1.3, 9);
+  expect(of('newUnit').low.energyUsd).toMatchObject({ asFound: 1890, drier: 1520, single: 1180 * 0.95 });
+  expect(of('newUnit').high.energyUsd.single).toBeCloseTo(1180 * 1.06, 9);
   expect(of('ailingHazardRatio').high.foundHazardRatio).toBe(1.6);
   expect(of('upkeepUsdPerYear').low.values.upkeepUsdPerYear).toBe(100);
 });

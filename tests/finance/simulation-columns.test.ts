@@ -5,7 +5,7 @@ import { drawColumns, twoPiece } from '@/lib/finance/simulation-columns';
 import { Z_10_90 } from '@/lib/math/estimate';
 import { anyInput } from './arbitraries';
 import { near } from './checks';
-import { exampleInput } from './fixtures';
+import { energyOf, exampleCosts, exampleInput } from './fixtures';
 
 test('identity: the two-piece curve meets its 10, 50 and 90 % points', () => {
   const value = { low: 15, likely: 18, high: 20.5 };
@@ -28,6 +28,27 @@ test('outside: shares of the draws below and above the stated points', () => {
   expect(new Set(columns.energyUsd.single)).toEqual(new Set([1180]));
   expect(new Set(columns.replacementUsd)).toEqual(new Set([9002.05]));
   expect(new Set(columns.values.discountFracPerYear)).toEqual(new Set([0.05]));
+});
+
+test('outside: the need of the house moves all scenarios in one draw, the power of new units only those', () => {
+  const costs = {
+    ...exampleCosts,
+    asFound: { likely: 1890, loadLow: 1500, loadHigh: 2500 },
+    healthy: { likely: 1450, loadLow: 1150, loadHigh: 1900 },
+    single: { likely: 1180, ratedLow: 1100, ratedHigh: 1290 },
+  };
+  const energy = energyOf(costs);
+  const columns = drawColumns(comparisonModel({ ...exampleInput(), energy }), energy, 20_000, 13).energyUsd;
+  const { asFound = new Float64Array(), healthy = new Float64Array(), single = new Float64Array() } = columns;
+  const below = (column: Float64Array, x: number) => column.filter((v) => v < x).length / 20_000;
+  near(below(asFound, 1500), 0.1, 0.0085, 'need 10 %');
+  near(below(asFound, 2500), 0.9, 0.0085, 'need 90 %');
+  near(below(single, 1100), 0.1, 0.0085, 'rating 10 %');
+  near(below(single, 1290), 0.9, 0.0085, 'rating 90 %');
+  const apart = (other: Float64Array, middle: number) =>
+    asFound.filter((usd, n) => usd > 1890 !== (other[n] ?? 0) > middle).length / 20_000;
+  near(apart(healthy, 1450), 0, 0, 'above or below together');
+  near(apart(single, 1180), 0.5, 0.0141, 'independent');
 });
 
 test('property: another seed gives other draws, another choice does not reshuffle them', () => {

@@ -65,6 +65,14 @@ describe('identity: the load scaled to the bills', () => {
     expect(result.load.coolingBalanceF).toBeCloseTo(66, 6);
   });
 
+  it('a load set by bills keeps no range of an assumed need', () => {
+    const ends = (r: typeof result) => r.scenarios.flatMap((s) => [s.loadLow, s.loadHigh]);
+    expect(ends(result).length).toBeGreaterThanOrEqual(4);
+    expect(ends(result).filter((year) => year !== undefined)).toEqual([]);
+    const plain = yearlyEnergy({ visit, healthy, loss: exampleLoss, climate });
+    expect(ends(plain).filter((year) => year === undefined)).toEqual([]);
+  });
+
   it('no saving exceeds what is spent on heating and cooling', () => {
     const line = fc.record({
       base: fc.double({ min: 5, max: 40, noNaN: true }),
