@@ -79,4 +79,12 @@ test('wiring: one year more of stay by its button changes the years in every hea
   await page.context().close();
 });
 
+test('wiring: the financing box names the rate in full beside its figure', async () => {
+  const { page, trouble } = await watchedPage(browser);
+  await page.goto('/visits/restricted-orifice/compare');
+  await page.getByText(/^Annual percentage rate \(APR\): \d+\.\d\d\s%$/).waitFor({ state: 'visible' });
+  expect(trouble).toEqual([]);
+  await page.context().close();
+});
+
 const none = { low: 0, likely: 0, high: 0 };

@@ -115,6 +115,17 @@ describe('fitPageTwo', () => {
     // Heading (26), its gap (3) and the first doubt (12) are found room for before anything is printed.
     expect(kept).toBe(bare + 41);
     expect(fitPageTwo(heights(blocks), rooms[kept] ?? 0, 3)).toMatchObject({ doubts: 1, doubtsIn: ['left'] });
+    // As a last resort no doubt is printed, yet the heading with the count is: here the left column is the tight one.
+    const narrow = {
+      'two-right-financing': 20,
+      'two-right-cautions': 20,
+      ...rows(9, 400, 'two-doubt-right-'),
+    };
+    const low = Array.from({ length: 160 }, (_, i) => 280 + i);
+    const leastRoom = (more: Record<string, number>) =>
+      low.findIndex((room) => fitPageTwo(heights({ ...pageTwo, ...more, ...narrow }), room, 0) !== undefined);
+    expect(leastRoom({})).toBeGreaterThan(0);
+    expect(leastRoom({ ...doubts, ...rows(9, 12, 'two-doubt-left-') })).toBe(leastRoom({}) + 29);
   });
 
   test('identity: too high is told', () => {
