@@ -47,7 +47,7 @@ export function shortStay(): Visit {
       stateCode: 'TX',
       altitudeFt: 95,
       climate: { kind: 'city', city: 'houston-tx' },
-      stayYears: 4,
+      stayYears: 5,
       floorAreaFt2: 1850,
       coolingSetpointF: 75,
       otherHeat: true,
