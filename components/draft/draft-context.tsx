@@ -1,6 +1,6 @@
 'use client';
 
-import { createContext, type ReactNode, useContext, useEffect, useRef, useSyncExternalStore } from 'react';
+import { createContext, type ReactNode, useContext, useRef, useSyncExternalStore } from 'react';
 import { createDraftStore, type DraftState, type DraftStore } from './draft-store';
 import type { Draft, DraftValue } from './draft-tree';
 import { patternOf, valueAt } from './draft-tree';
@@ -65,13 +65,4 @@ export function useDraftState<T>(select: (state: DraftState) => T): T {
 /** Value at a path of the draft. */
 export function useDraftValue(path: string): DraftValue | undefined {
   return useDraftState((state) => valueAt(state.draft, path));
-}
-
-/** Runs an effect with the newest function without starting again at each drawing. */
-export function useLatest<T>(value: T): { readonly current: T } {
-  const latest = useRef(value);
-  useEffect(() => {
-    latest.current = value;
-  });
-  return latest;
 }

@@ -54,11 +54,11 @@ function alikeSentences(c: Composing, alike: readonly string[]): string[] {
   const leaveId = leaveChoice(c)?.id;
   const equals = unsafe ? alike.filter((id) => id !== leaveId) : alike;
   const names = listWords(words, namesInQuotes(c, equals));
-  const lowestId = c.comparison.lowestTotalId;
+  const { lowestOnLikely } = c.comparison.recommendation;
   const leftFault = unsafe && equals.length < alike.length ? [phrase(words, 'advice.leavingFault')] : [];
   return [
     phrase(words, equals.length > 1 ? 'advice.same' : 'advice.sameAsLeaving', { names }),
-    phrase(words, 'advice.lowestLikely', { name: c.names.choice(lowestId) ?? lowestId }),
+    ...(lowestOnLikely === undefined ? [] : [told(c, lowestOnLikely)]),
     ...(unsafe ? leftFault : [phrase(words, 'advice.choose')]),
   ];
 }

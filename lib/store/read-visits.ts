@@ -19,13 +19,7 @@ export async function listVisits(
   db: Kysely<Tables>,
   which: 'present' | 'deleted' = 'present',
 ): Promise<VisitSummary[]> {
-  const rows = await db
-    .selectFrom('visits')
-    .innerJoin('revisions', (join) =>
-      join
-        .onRef('revisions.visit_id', '=', 'visits.id')
-        .onRef('revisions.revision', '=', 'visits.head_revision'),
-    )
+  const rows = await latestRevisions(db)
     .select([...MARK_COLUMNS, 'title'])
     .where('deleted', '=', which === 'deleted' ? 1 : 0)
     .orderBy('saved_at', 'desc')
@@ -41,13 +35,7 @@ export async function listVisits(
  * Check: tests/store/read-visits.test.ts
  */
 export async function loadVisit(db: Kysely<Tables>, id: string): Promise<VisitRevision | undefined> {
-  const row = await db
-    .selectFrom('visits')
-    .innerJoin('revisions', (join) =>
-      join
-        .onRef('revisions.visit_id', '=', 'visits.id')
-        .onRef('revisions.revision', '=', 'visits.head_revision'),
-    )
+  const row = await latestRevisions(db)
     .select([...MARK_COLUMNS, 'draft'])
     .where('visits.id', '=', id)
     .executeTakeFirst();
@@ -87,4 +75,15 @@ export async function loadRevision(
     .where('revision', '=', revision)
     .executeTakeFirst();
   return row === undefined ? undefined : revisionOf(row);
+}
+
+/** Every visit joined with its newest revision. */
+function latestRevisions(db: Kysely<Tables>) {
+  return db
+    .selectFrom('visits')
+    .innerJoin('revisions', (join) =>
+      join
+        .onRef('revisions.visit_id', '=', 'visits.id')
+        .onRef('revisions.revision', '=', 'visits.head_revision'),
+    );
 }

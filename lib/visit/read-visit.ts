@@ -1,4 +1,3 @@
-import { z } from 'zod';
 import { atOriginalPlace, leaveGap, withoutGaps } from './gaps';
 import type { Issue, Result } from './issue';
 import { issueFromZod } from './issue-from-zod';
@@ -140,9 +139,4 @@ function visitConflicts(visit: Visit): Issue[] {
     });
   }
   return issues;
-}
-
-/** Schema of the visit as JSON Schema, for documentation and for other programs. */
-export function visitJsonSchema(): unknown {
-  return z.toJSONSchema(Visit);
 }

@@ -192,7 +192,7 @@ describe('what would change it', () => {
       const name = c.choices.find((x) => x.id === c.lowestTotalId)?.name;
       expect(choiceId).toBeUndefined();
       expect(lowestOnLikely === undefined ? '' : say(en, lowestOnLikely)).toBe(
-        `On the likely numbers "${name}" is lowest, but the ranges overlap.`,
+        `On the likely numbers, "${name}" is lowest, but the ranges overlap.`,
       );
       expect(wouldChange.length).toBeGreaterThan(0);
       const sentences = wouldChange.map((s) => say(en, s));

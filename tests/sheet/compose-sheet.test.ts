@@ -193,6 +193,7 @@ describe('choices that cost about the same', () => {
         aboutTheSameIds: ids,
         recommendation: {
           reason: { code: 'aboutTheSame', values: { choices: '', years: 7 } },
+          lowestOnLikely: { code: 'lowestOnLikely', values: { choice: lowestTotalId } },
           wouldChange: [{ code: 'anyStay', values: { years: 7, choice: 'leave' } }],
         },
       },

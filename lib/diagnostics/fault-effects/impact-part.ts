@@ -56,6 +56,3 @@ export function impactPart({ set, cause, at, level, between }: ImpactPartInput):
     [...held.notes, ...heldAt.notes],
   );
 }
-
-/** Where the set comes from. */
-export const IMPACT_SOURCE = { source: data.source, status: data.status };

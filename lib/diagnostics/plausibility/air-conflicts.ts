@@ -6,7 +6,7 @@ import { wetBulbF } from '../moist-air';
 import { baroPsiaAtAltitude } from '../refrigerant/gauge';
 import type { RunContext } from '../run-context';
 import { constant } from '../sourced';
-import { round } from './refrigerant-conflicts';
+import { conflict, round } from './conflict';
 
 const SIGMAS = limits.conflictSigmas.value;
 
@@ -189,13 +189,4 @@ function steadyFlags({ run }: RunContext): readonly Flag[] {
     flags.push({ code: 'electricHeatOn', severity: 'doubt', runId: run.id, readings: ['supplyAirF'] });
   }
   return flags;
-}
-
-function conflict(
-  runId: string,
-  code: string,
-  readings: readonly string[],
-  values: Readonly<Record<string, string | number>>,
-): Flag {
-  return { code, severity: 'conflict', runId, readings, values };
 }

@@ -4,7 +4,7 @@ import { derivedById } from '../derived/derive-run';
 import { dischargeSide } from '../derived/pressures';
 import type { DerivedValue, Flag } from '../findings';
 import type { RunContext } from '../run-context';
-import { round } from './refrigerant-conflicts';
+import { round } from './conflict';
 
 type Values = readonly DerivedValue[];
 

@@ -4,6 +4,7 @@ import { dischargeSide } from '../derived/pressures';
 import type { DerivedValue, Flag } from '../findings';
 import type { RunContext } from '../run-context';
 import { plausibleEfficiency } from '../targets/expected-efficiency';
+import { conflict, round } from './conflict';
 
 const SIGMAS = limits.conflictSigmas.value;
 
@@ -177,18 +178,4 @@ function drierFlags({ run }: RunContext, values: readonly DerivedValue[]): reado
 
 function dischargeName(context: RunContext): string {
   return dischargeSide(context)?.gauge.name ?? 'dischargePsig';
-}
-
-function conflict(
-  runId: string,
-  code: string,
-  readings: readonly string[],
-  values: Readonly<Record<string, string | number>>,
-): Flag {
-  return { code, severity: 'conflict', runId, readings, values };
-}
-
-/** To one decimal, for the sentence; the full value stays in the derived value. */
-export function round(value: number): number {
-  return Math.round(10 * value) / 10;
 }
