@@ -1,13 +1,13 @@
 'use client';
 
 import { type KeyboardEvent, useId } from 'react';
-import { useDraftStore, useDraftValue, useFieldEntry } from '@/components/draft/draft-context';
 import type { DraftValue } from '@/components/draft/draft-tree';
 import { type FieldEntry, shownNumber } from '@/components/draft/field-book';
 import { t } from '@/components/words/words';
 import { fieldId } from './field-id';
 import { errorId, FieldError } from './field-message';
-import { useIssueAt, useIssues } from './use-field-issues';
+import { useField } from './use-field';
+import { useIssues } from './use-field-issues';
 
 type Props = {
   readonly path: string;
@@ -25,14 +25,10 @@ type Props = {
  */
 export function NumberField(props: Props) {
   const { path } = props;
-  const entry = useFieldEntry(path);
-  const store = useDraftStore();
-  const value = useDraftValue(path);
-  const issue = useIssueAt(path);
+  const { entry, store, value, issue, label } = useField(path, props.label);
   const { typingIn } = useIssues();
   const hintId = useId();
   const text = shown(value, entry);
-  const label = props.label ?? entry.label;
   const put = (typed: string) => {
     store.set(path, typed === '' ? undefined : typed, label);
   };

@@ -1,10 +1,10 @@
 'use client';
 
-import { useDraftStore, useDraftValue, useFieldEntry } from '@/components/draft/draft-context';
+import { useFieldEntry } from '@/components/draft/draft-context';
 import { t, tCode } from '@/components/words/words';
 import { fieldId } from './field-id';
 import { errorId, FieldError } from './field-message';
-import { useIssueAt } from './use-field-issues';
+import { useField } from './use-field';
 
 type Option = { readonly value: string; readonly words: string };
 
@@ -32,12 +32,8 @@ function useOptions(props: Props): readonly Option[] {
 
 /** One of a few: every answer is in sight and one tap away. */
 export function PickField(props: Props) {
-  const entry = useFieldEntry(props.path);
-  const store = useDraftStore();
-  const value = useDraftValue(props.path);
-  const issue = useIssueAt(props.path);
+  const { store, value, issue, label } = useField(props.path, props.label);
   const options = useOptions(props);
-  const label = props.label ?? entry.label;
   const current = typeof value === 'string' ? value : '';
   return (
     <div className="py-2">
@@ -73,12 +69,8 @@ export function PickField(props: Props) {
 
 /** One of many, in a list that the device draws in its own way. */
 export function ListField(props: Props & { readonly empty?: string }) {
-  const entry = useFieldEntry(props.path);
-  const store = useDraftStore();
-  const value = useDraftValue(props.path);
-  const issue = useIssueAt(props.path);
+  const { store, value, issue, label } = useField(props.path, props.label);
   const options = useOptions(props);
-  const label = props.label ?? entry.label;
   return (
     <div className="py-2">
       <label htmlFor={fieldId(props.path)} className="block font-medium">
@@ -110,10 +102,7 @@ export function ListField(props: Props & { readonly empty?: string }) {
 
 /** Yes or no. */
 export function TickField(props: { readonly path: string; readonly label?: string }) {
-  const entry = useFieldEntry(props.path);
-  const store = useDraftStore();
-  const value = useDraftValue(props.path);
-  const label = props.label ?? entry.label;
+  const { store, value, label } = useField(props.path, props.label);
   return (
     <label className="flex min-h-12 cursor-pointer items-center gap-3 py-1">
       <input

@@ -1,9 +1,9 @@
 'use client';
 
-import { useDraftStore, useDraftValue, useFieldEntry } from '@/components/draft/draft-context';
 import { fieldId } from './field-id';
 import { errorId, FieldError } from './field-message';
-import { useIssueAt, useIssues } from './use-field-issues';
+import { useField } from './use-field';
+import { useIssues } from './use-field-issues';
 
 /** A line or a paragraph of text. */
 export function TextField(props: {
@@ -14,12 +14,8 @@ export function TextField(props: {
   readonly autoComplete?: string;
 }) {
   const { path } = props;
-  const entry = useFieldEntry(path);
-  const store = useDraftStore();
-  const value = useDraftValue(path);
-  const issue = useIssueAt(path);
+  const { store, value, issue, label } = useField(path, props.label);
   const { typingIn } = useIssues();
-  const label = props.label ?? entry.label;
   const shared = {
     id: fieldId(path),
     className: 'box mt-1 w-full',
