@@ -22,6 +22,7 @@ import { resolveAssumption } from '@/lib/visit/assumption';
 import { assumptionKeys } from '@/lib/visit/assumption-keys';
 import { fieldAt } from '@/lib/visit/field-at';
 import type { Saying } from '@/lib/visit/wording';
+import { causesView } from './causes-view';
 import { balanceChart, costChart } from './chart-view';
 import { compareTable } from './compare-view';
 import { doubtWords, percentRangeWords, rangeOfLog } from './doubt-words';
@@ -44,9 +45,11 @@ export function answerView(appraisal: Appraisal, sheet: Sheet): AnswerView {
   const names = namesOf(words, comparison);
   const told = (saying: Saying) => stageWords(words, saying, names);
   const losses = [findings.loss.heating, findings.loss.cooling].filter((loss) => loss !== undefined);
+  const causes = causesView(appraisal, told);
   const balance = balanceChart(energy, comparison);
   return {
     flags: findings.flags.map((flag) => flagView(flag, told)),
+    ...(causes === undefined ? {} : { causes }),
     runs: findings.runs.map((run, i) => runView(run, i, told)),
     losses: losses.map((loss) => lossView(loss, told)),
     wouldNarrow: findings.wouldNarrow.map(told),

@@ -70,9 +70,65 @@ export type LossView = {
   readonly notes: readonly string[];
 };
 
+/** One reading or observation for or against a cause. */
+export type EvidenceView = {
+  readonly key: string;
+  readonly name: string;
+  readonly value?: string;
+  /** How far off, and what a healthy unit would show. */
+  readonly detail?: string;
+  /** "speaks strongly for it" */
+  readonly strength: string;
+  /** Only where readings of more than one run count. */
+  readonly run?: string;
+};
+
+export type CauseView = {
+  readonly id: string;
+  readonly name: string;
+  /** "likely (about 7 in 10)" */
+  readonly chance: string;
+  readonly severity: string;
+  readonly severityMeaning: string;
+  /** For the homeowner. */
+  readonly plain: string;
+  readonly speaksFor: readonly EvidenceView[];
+  readonly speaksAgainst: readonly EvidenceView[];
+  readonly confusedWith: readonly { readonly name: string; readonly separate: string }[];
+  readonly hints: readonly string[];
+  readonly prior: string;
+  readonly priorSource: string;
+  readonly patterns: readonly { readonly mode: string; readonly source: string; readonly note?: string }[];
+  readonly loss: readonly string[];
+};
+
+/** A reading worth taking, with what each outcome would mean. */
+export type NextView = {
+  readonly title: string;
+  readonly outcomes: readonly {
+    readonly outcome: string;
+    readonly chance: string;
+    readonly meaning: string;
+  }[];
+};
+
+export type CausesView = {
+  readonly verdict: 'found' | 'noFaultFound' | 'unclear' | 'tooFewReadings';
+  readonly verdictWords: string;
+  readonly notes: readonly string[];
+  readonly main: readonly CauseView[];
+  readonly besides: readonly CauseView[];
+  readonly slight: readonly CauseView[];
+  readonly resolved: readonly string[];
+  readonly next: readonly NextView[];
+  /** Readings that would tell a little but not change what is found. */
+  readonly idle: readonly string[];
+};
+
 /** Everything the screens say about one visit, in words; made where the numbers are made. */
 export type AnswerView = {
   readonly flags: readonly FlagView[];
+  readonly causes?: CausesView;
   readonly runs: readonly RunView[];
   readonly losses: readonly LossView[];
   readonly wouldNarrow: readonly string[];

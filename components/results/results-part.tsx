@@ -4,6 +4,7 @@ import { useAppraisal } from '@/components/appraisal/appraisal-context';
 import type { AnswerView, LossView, RunView } from '@/components/appraisal/view';
 import { t } from '@/components/words/words';
 import { Advice, CostNow } from './advice-block';
+import { CausesBlock } from './causes-block';
 import { DerivedRow, TargetRow } from './derived-row';
 import { FlagNote } from './flag-note';
 import { MissingNote } from './missing-note';
@@ -45,6 +46,7 @@ function Answer(props: { readonly answer: AnswerView }) {
           </p>
         ))}
       </Titled>
+      {answer.causes === undefined ? null : <CausesBlock causes={answer.causes} />}
       <CostNow answer={answer} />
       <Advice answer={answer} />
       {doubts.length === 0 ? null : (

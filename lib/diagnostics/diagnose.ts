@@ -2,6 +2,7 @@ import type { Visit } from '../visit/visit';
 import { type CauseRun, causesOfVisit } from './causes/causes-of-visit';
 import { featuresOfRun } from './causes/features-of-run';
 import { deriveRun } from './derived/derive-run';
+import { weighedReadings } from './explain/weighed-readings';
 import type { Findings, Flag, RunFindings } from './findings';
 import type { HealthyUnit } from './healthy-unit/healthy-unit';
 import { conditionsOf } from './loss/conditions-of-run';
@@ -98,6 +99,7 @@ function readRun(context: RunContext): ReadRun {
     ...refrigerantConflicts(context, derived),
     ...airConflicts(context, derived),
   ];
+  const features = featuresOfRun({ context, derived, targets, noTargets, flags });
   return {
     context,
     findings: {
@@ -108,6 +110,7 @@ function readRun(context: RunContext): ReadRun {
       targets,
       noTargets,
       plain: plainReadings(targets, flags),
+      weighed: weighedReadings(run, derived, features),
     },
     flags,
     evidence: runEvidence(context, derived, flags),
@@ -118,7 +121,7 @@ function readRun(context: RunContext): ReadRun {
       evidence: {
         runId: run.id,
         mode: run.mode,
-        features: featuresOfRun({ context, derived, targets, noTargets, flags }),
+        features,
         ...(context.visit.unit.metering === undefined ? {} : { metering: context.visit.unit.metering }),
       },
     },

@@ -85,6 +85,17 @@ export type Loss = {
   readonly shares?: readonly { readonly cause: CauseId; readonly shareFrac: number }[];
 };
 
+/** A reading the causes were weighed on, beside what a healthy unit would show here, published target or not. */
+export type WeighedReading = {
+  /** Id of the derived value or reading. */
+  readonly id: string;
+  readonly value: number;
+  readonly unit: string;
+  readonly expected: number;
+  /** Distance from it in standard uncertainties of both; above 0 speaks of a high pressure, temperature or power. */
+  readonly sigmas: number;
+};
+
 export type RunFindings = {
   readonly runId: string;
   readonly mode: Mode;
@@ -95,6 +106,8 @@ export type RunFindings = {
   readonly noTargets?: readonly { readonly id: string; readonly note: Saying }[];
   /** Plain one-line readings for the homeowner; words under `homeowner.<code>`. */
   readonly plain?: readonly Saying[];
+  /** What the causes were weighed on. */
+  readonly weighed?: readonly WeighedReading[];
 };
 
 /** One piece of evidence for or against a cause. */

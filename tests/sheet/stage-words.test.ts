@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import effectsEn from '@/lib/diagnostics/fault-effects/wording/en.json';
 import diagnosticsEn from '@/lib/diagnostics/wording/en.json';
 import energyEn from '@/lib/energy/wording/en.json';
 import financeEn from '@/lib/finance/wording/en.json';
@@ -15,7 +16,9 @@ const told = (code: string, values?: Record<string, string | number>) =>
 
 describe('stageWords', () => {
   test('wiring: no two stages use one code, and none is lost when they are joined', () => {
-    const codes = [diagnosticsEn, energyEn, financeEn].flatMap((phrases) => Object.keys(phrases));
+    const codes = [diagnosticsEn, effectsEn, energyEn, financeEn].flatMap((phrases) =>
+      Object.keys(phrases).map((code) => (phrases === effectsEn ? `effect.${code}` : code)),
+    );
     expect(new Set(codes).size).toBe(codes.length);
     expect(Object.keys(stagePhrases.en).length).toBe(codes.length);
     expect(codes.length).toBeGreaterThan(150);
