@@ -11,7 +11,7 @@ const words = wordsOf('en');
 
 /** A line of a chart: its name stands at its end. */
 export type ChartLine = { readonly id: string; readonly name: string; readonly look: LineLook };
-export type LineLook = 'leave' | 'repair' | 'replace' | 'load' | 'healthy';
+export type LineLook = 'leave' | 'repair' | 'repairThenReplace' | 'replace' | 'load' | 'healthy';
 
 /** Cost so far, year by year, in today's money. */
 export type CostChart = {

@@ -6,6 +6,7 @@ export const LOOKS: Readonly<
 > = {
   leave: { stroke: 'var(--leave)', dash: ['2 4', '2 7'] },
   repair: { stroke: 'var(--repair)', dash: ['9 4', '9 4 2 4', '14 4'] },
+  repairThenReplace: { stroke: 'var(--repair)', dash: ['5 2 1 2', '7 2 1 2 1 2'] },
   replace: { stroke: 'var(--replace)', dash: ['0', '16 3 3 3', '16 3 3 3 3 3'] },
   load: { stroke: 'var(--ink)', dash: ['0'] },
   healthy: { stroke: 'var(--plum)', dash: ['5 3'] },

@@ -4,8 +4,13 @@ import type { ChoiceColumn } from '@/lib/sheet/sheet';
 
 /** Mark of a kind of choice: a shape besides the colour, the same in tables, bars and lines. */
 export function KindMark(props: { readonly kind: ChoiceColumn['kind'] }) {
-  const shape = { leave: '○', repair: '◆', replace: '■' }[props.kind];
-  const colour = { leave: 'text-leave', repair: 'text-repair', replace: 'text-replace' }[props.kind];
+  const shape = { leave: '○', repair: '◆', repairThenReplace: '◈', replace: '■' }[props.kind];
+  const colour = {
+    leave: 'text-leave',
+    repair: 'text-repair',
+    repairThenReplace: 'text-repair',
+    replace: 'text-replace',
+  }[props.kind];
   return (
     <span aria-hidden="true" className={colour}>
       {shape}

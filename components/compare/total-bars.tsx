@@ -1,7 +1,12 @@
 import type { Sheet } from '@/lib/sheet/sheet';
 import { KindMark } from './choice-table';
 
-const FILL = { leave: 'bg-leave', repair: 'bg-repair', replace: 'bg-replace' } as const;
+const FILL = {
+  leave: 'bg-leave',
+  repair: 'bg-repair',
+  repairThenReplace: 'bg-repair',
+  replace: 'bg-replace',
+} as const;
 
 /** Totals on one zero-based scale: thick to the likely total, thin line over its range, the figure beside it. */
 export function TotalBars(props: { readonly chart: Sheet['pageOne']['totals'] }) {

@@ -48,7 +48,9 @@ export function TotalsBars({ chart, width, height, labelWidth, look }: Props) {
         return (
           <G key={bar.id}>
             <Rect {...box} fill={fills[bar.kind]} stroke={ink.text} strokeWidth={0.9} />
-            {bar.kind === 'repair' ? <Hatching {...box} spacing={5} /> : null}
+            {bar.kind === 'repair' || bar.kind === 'repairThenReplace' ? (
+              <Hatching {...box} spacing={5} />
+            ) : null}
             <Line
               x1={middle}
               y1={y(bar.total.low)}
@@ -85,4 +87,9 @@ export function TotalsBars({ chart, width, height, labelWidth, look }: Props) {
 }
 
 /** Told apart without colour: white, hatched, grey. */
-const fills = { leave: ink.paper, repair: ink.paper, replace: ink.fill } as const;
+const fills = {
+  leave: ink.paper,
+  repair: ink.paper,
+  repairThenReplace: ink.paper,
+  replace: ink.fill,
+} as const;

@@ -1,6 +1,6 @@
 import { type Estimate, exactEstimate } from '../math/estimate';
 import type { CauseId } from '../visit/cause';
-import type { RepairChoice } from '../visit/choice';
+import type { RepairAction, Repairing } from '../visit/choice';
 import type { Saying } from '../visit/wording';
 import data from './data/repair-effects.json';
 
@@ -25,7 +25,7 @@ type Cures = Readonly<Partial<Record<CauseId, Estimate>>>;
  * Source: data/repair-effects.json, status assumption
  * Check: tests/energy/repair-effect.test.ts
  */
-export function repairEffect(choice: RepairChoice, suspected: CauseId | undefined): RepairEffect {
+export function repairEffect(choice: Repairing, suspected: CauseId | undefined): RepairEffect {
   const cause = suspected ?? choice.addresses;
   if (cause === undefined) {
     const own = best(choice.actions.flatMap((action) => Object.values(curesOf(action))));
@@ -50,11 +50,11 @@ export function repairEffect(choice: RepairChoice, suspected: CauseId | undefine
  *
  * Check: tests/energy/repair-effect.test.ts
  */
-export function repairTreats(choice: RepairChoice, cause: CauseId): boolean {
+export function repairTreats(choice: Repairing, cause: CauseId): boolean {
   return choice.actions.some((action) => curesOf(action)[cause] !== undefined);
 }
 
-function curesOf(action: RepairChoice['actions'][number]): Cures {
+function curesOf(action: RepairAction): Cures {
   return data.actions[action];
 }
 

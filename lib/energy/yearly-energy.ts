@@ -125,7 +125,8 @@ function scenariosOf(input: YearlyEnergyInput, context: YearContext, notes: Sayi
     switch (choice.kind) {
       case 'leave':
         return { ...asFound, id: choice.id };
-      case 'repair': {
+      case 'repair':
+      case 'repairThenReplace': {
         const shown = shownLoss(input, choice.shownByRun);
         if (shown !== undefined) return scenarioOf(choice.id, bins, lossEnds(shown), context);
         const effect = repairEffect(choice, visit.suspectedCause?.cause);

@@ -1,5 +1,6 @@
 import { type Estimate, estimate, exactEstimate } from '../math/estimate';
 import { invariant } from '../math/invariant';
+import { repairs } from '../visit/choice';
 import type { Saying } from '../visit/wording';
 import type { ComparedChoice, Comparison } from './comparison';
 import {
@@ -120,7 +121,7 @@ function comparedChoice(
     basis.stayYears,
   );
   const totals = grid.likely.map((o) => o.totalTodayUsd);
-  const breakEven = choice.kind === 'repair' ? breakEvenPrice(model, i, totals) : undefined;
+  const breakEven = repairs(choice) ? breakEvenPrice(model, i, totals) : undefined;
   return {
     id: choice.id,
     kind: choice.kind,
@@ -133,14 +134,14 @@ function comparedChoice(
     failsWithinStayFrac: failureRange(grid, i),
     totalTodayUsd: rangeOf(outcome.totalTodayUsd, movedOf(grid, total)),
     totalTodayQuoted: moneyText(
-      quotedTotal(outcome.expected, outcome.flows, priced.netPrice, likely, basis.timing),
+      quotedTotal(outcome.expected, outcome.flows, priced.netPrice, outcome.draw, basis.timing),
     ),
     perYearUsd,
     perMonthUsd: perYearUsd / 12,
     netSavingUsd: i === 0 ? exactEstimate(0) : rangeOf(saving(grid.likely), movedOf(grid, saving)),
     overLowestUsd,
     priced: priced.priced,
-    ...(choice.kind === 'repair' && priced.priced
+    ...(repairs(choice) && priced.priced
       ? { rulesOfThumb: rulesOfThumb(likely.ageYears, usdOf(priced.price), likely.replacementUsd) }
       : {}),
     ...(breakEven === undefined || breakEven <= 0 ? {} : { breakEvenPriceUsd: breakEven }),
@@ -174,7 +175,7 @@ function choiceNotes(model: ComparisonModel, priced: PricedChoice, outcome: Outc
   const left = -(outcome.rows.at(-1)?.residualUsd ?? 0);
   if (left >= 1)
     notes.push({ code: 'valueLeftCounted', values: { years: stayYears, leftUsd: Math.round(left) } });
-  if (choice.kind === 'repair' && choice.shownByRun === undefined) {
+  if (repairs(choice) && choice.shownByRun === undefined) {
     const percent = Math.round(model.likely.values.repairSuccessFrac * 100);
     notes.push({ code: 'repairMayNotCure', values: { choice: choice.name, percent } });
   }

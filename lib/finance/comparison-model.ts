@@ -1,7 +1,7 @@
 import type { Findings } from '../diagnostics/findings';
 import type { EnergyResult } from '../energy/energy-result';
 import type { CauseId } from '../visit/cause';
-import type { Choice } from '../visit/choice';
+import { type Choice, repairs } from '../visit/choice';
 import type { Visit } from '../visit/visit';
 import { type Saying, say } from '../visit/wording';
 import type { YearRow } from './comparison';
@@ -11,6 +11,7 @@ import { usdOf } from './money';
 import { type MoneyBasis, moneyBasis } from './money-basis';
 import { type Deviation, deviations, type FallbackUnit, likelyDraw, type MoneyDraw } from './money-draw';
 import { type CapitalFlow, capitalFlows, type PricedChoice, priceChoice } from './priced-choice';
+import { drawFor, plannedYearOf, successorOf } from './successor';
 import en from './wording/en.json';
 import { valueLeftUsd, yearRows } from './year-rows';
 
@@ -44,7 +45,7 @@ export function comparisonModel({ visit, findings, energy }: ComparisonInput): C
   const notes: Saying[] = [...basis.notes];
   const choices = withLeave(visit, notes).map((choice) => priceChoice(choice, visit.visitDate));
   const fallback = fallbackUnit(visit, choices, basis, notes);
-  const repairIds = visit.choices.filter((c) => c.kind === 'repair').map((c) => c.id);
+  const repairIds = visit.choices.filter(repairs).map((c) => c.id);
   return {
     basis,
     choices: choices.sort((a, b) => order(a) - order(b) || a.price.comparedTo(b.price)),
@@ -57,6 +58,8 @@ export function comparisonModel({ visit, findings, energy }: ComparisonInput): C
 }
 
 export type Outcome = {
+  /** The draw as it stands for this choice. */
+  readonly draw: MoneyDraw;
   readonly expected: readonly ExpectedYear[];
   readonly flows: readonly CapitalFlow[];
   readonly rows: readonly YearRow[];
@@ -70,10 +73,14 @@ export type Outcome = {
  */
 export function outcomeOf(model: ComparisonModel, priced: PricedChoice, draw: MoneyDraw): Outcome {
   const years = model.basis.stayYears;
-  const expected = expectedYears(priced.choice, draw, years, model.suspected, model.fallback.scenarioId);
+  const { choice } = priced;
+  const successor = successorOf(choice, model.choices, model.fallback);
+  const own = drawFor(draw, successor);
+  const planned = plannedYearOf(choice, years);
+  const expected = expectedYears(choice, own, years, model.suspected, successor.scenarioId, planned);
   const flows = capitalFlows(priced, years);
-  const rows = yearRows(expected, flows, usdOf(priced.netPrice), draw, model.basis.timing);
-  return { expected, flows, rows, totalTodayUsd: rows.at(-1)?.cumulativePresentValueUsd ?? 0 };
+  const rows = yearRows(expected, flows, usdOf(priced.netPrice), own, model.basis.timing);
+  return { draw: own, expected, flows, rows, totalTodayUsd: rows.at(-1)?.cumulativePresentValueUsd ?? 0 };
 }
 
 /** Likely totals in the model's order: with the value left at the end counted on a straight line, and with none. */
@@ -87,21 +94,30 @@ export type StayTotals = { readonly linear: number[]; readonly none: number[] };
  * Check: tests/finance/recommend.test.ts
  */
 export function totalsByStay(model: ComparisonModel, longest: number): StayTotals[] {
-  const { likely: draw, suspected, fallback, basis } = model;
-  const d = draw.values.discountFracPerYear;
+  const { suspected, fallback, basis } = model;
+  const d = model.likely.values.discountFracPerYear;
   const choices = model.choices.map((priced) => {
-    const expected = expectedYears(priced.choice, draw, longest, suspected, fallback.scenarioId);
-    const running = yearRows(expected, [], 0, { ...draw, valueLeftFrac: 0 }, basis.timing);
-    return { priced, expected, running, netPriceUsd: usdOf(priced.netPrice) };
+    const { choice } = priced;
+    const successor = successorOf(choice, model.choices, fallback);
+    const draw = drawFor(model.likely, successor);
+    const lived = (planned: number | undefined) => {
+      const expected = expectedYears(choice, draw, longest, suspected, successor.scenarioId, planned);
+      return { expected, running: yearRows(expected, [], 0, { ...draw, valueLeftFrac: 0 }, basis.timing) };
+    };
+    const unplanned = lived(undefined);
+    const planned = plannedYearOf(choice, longest);
+    const plan = planned === undefined ? unplanned : lived(planned);
+    const within = (stay: number) => (plannedYearOf(choice, stay) === undefined ? unplanned : plan);
+    return { priced, within, draw, netPriceUsd: usdOf(priced.netPrice) };
   });
   return Array.from({ length: longest }, (_, k) => {
     const none = choices.map(
       (c) =>
-        (c.running[k + 1]?.cumulativePresentValueUsd ?? 0) +
+        (c.within(k + 1).running[k + 1]?.cumulativePresentValueUsd ?? 0) +
         capitalTodayUsd(capitalFlows(c.priced, k + 1), d),
     );
     const linear = choices.map((c, i) => {
-      const left = valueLeftUsd(c.expected.slice(0, k + 1), c.netPriceUsd, draw);
+      const left = valueLeftUsd(c.within(k + 1).expected.slice(0, k + 1), c.netPriceUsd, c.draw);
       return (none[i] ?? 0) - left * presentValueFactor(d, k + 1);
     });
     return { linear, none };
@@ -144,6 +160,8 @@ function fallbackUnit(
   return { quotedUsd: priceUsd, scenarioId: quoted.choice.id };
 }
 
+const ORDER: readonly Choice['kind'][] = ['leave', 'repair', 'repairThenReplace', 'replace'];
+
 function order({ choice }: PricedChoice): number {
-  return choice.kind === 'leave' ? 0 : choice.kind === 'repair' ? 1 : 2;
+  return ORDER.indexOf(choice.kind);
 }

@@ -1,4 +1,5 @@
 import type { Estimate } from '../math/estimate';
+import type { Choice } from '../visit/choice';
 import type { Saying } from '../visit/wording';
 
 /** Quoted money in JSON: a decimal string with two places, "1234.50". */
@@ -85,7 +86,7 @@ export type RulesOfThumb = {
 
 export type ComparedChoice = {
   readonly id: string;
-  readonly kind: 'leave' | 'repair' | 'replace';
+  readonly kind: Choice['kind'];
   readonly name: string;
   readonly priceUsd: MoneyText;
   readonly rebateUsd: MoneyText;

@@ -1,7 +1,7 @@
 import { repairTreats } from '../energy/repair-effect';
 import { invariant } from '../math/invariant';
 import type { CauseId } from '../visit/cause';
-import type { Choice, RepairChoice } from '../visit/choice';
+import type { Choice, Repairing } from '../visit/choice';
 import conventions from './data/conventions.json';
 import type { MoneyDraw } from './money-draw';
 import { renewsCompressor } from './new-compressor';
@@ -111,7 +111,7 @@ export function firstYearEnergyUsd(choice: Choice, draw: MoneyDraw, suspected: C
  *
  * Check: tests/finance/expected-years.test.ts
  */
-export function repairIsAimed(choice: RepairChoice, suspected: CauseId | undefined): boolean {
+export function repairIsAimed(choice: Repairing, suspected: CauseId | undefined): boolean {
   if (suspected === undefined) return true;
   return (choice.addresses ?? suspected) === suspected && repairTreats(choice, suspected);
 }
@@ -124,7 +124,7 @@ export type CureOfRisk = {
 };
 
 /** What a repair does to the risk of failure when it cures. Check: tests/finance/expected-years.test.ts */
-export function cureOfRisk(choice: RepairChoice, suspected: CauseId | undefined): CureOfRisk {
+export function cureOfRisk(choice: Repairing, suspected: CauseId | undefined): CureOfRisk {
   return { aimed: repairIsAimed(choice, suspected), newCompressor: renewsCompressor(choice) };
 }
 

@@ -1,4 +1,5 @@
 import type { Estimate } from '../math/estimate';
+import { repairs } from '../visit/choice';
 import type { Saying } from '../visit/wording';
 import type { Comparison } from './comparison';
 import { type ComparisonModel, capitalTodayUsd, outcomeOf, totalsByStay } from './comparison-model';
@@ -144,7 +145,7 @@ function staySayings(model: ComparisonModel, byStay: readonly StayLowest[]): Say
 
 function priceSayings(model: ComparisonModel, totals: readonly number[], best: number): Saying[] {
   return model.choices.flatMap((c, i): Saying[] => {
-    if (c.choice.kind !== 'repair' || !c.priced) return [];
+    if (!repairs(c.choice) || !c.priced) return [];
     const price = breakEvenPrice(model, i, totals);
     if (price === undefined) return [];
     const values = { choice: c.choice.name, priceUsd: Math.floor(price) };

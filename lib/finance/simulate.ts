@@ -1,6 +1,7 @@
 import type { EnergyResult } from '../energy/energy-result';
 import type { Estimate } from '../math/estimate';
 import { invariant } from '../math/invariant';
+import { repairs } from '../visit/choice';
 import { type ComparisonModel, capitalTodayUsd } from './comparison-model';
 import conventions from './data/conventions.json';
 import { curedHazardRatio, cureOfRisk } from './expected-years';
@@ -8,6 +9,7 @@ import { usdOf } from './money';
 import { capitalFlows, type PricedChoice } from './priced-choice';
 import { type Columns, drawColumns } from './simulation-columns';
 import { type KernelDraw, type KernelUnit, simulationKernel } from './simulation-kernel';
+import { plannedYearOf, successorOf } from './successor';
 
 export type SimulatedChoice = {
   readonly id: string;
@@ -57,17 +59,24 @@ export function simulateTotals(
     ownTodayUsd: capitalTodayUsd(capitalFlows(priced, basis.stayYears), d),
     fill: unitOf(model, priced, columns),
     totals: new Float64Array(draws),
+    successor: successorOf(priced.choice, model.choices, model.fallback),
   }));
+  const successors = [...new Set(plans.map((plan) => plan.successor))].map((successor) => {
+    const energyUsd = columns.energyUsd[successor.scenarioId];
+    invariant(energyUsd !== undefined, `no energy scenario "${successor.scenarioId}"`);
+    return { successor, energyUsd, plans: plans.filter((plan) => plan.successor === successor) };
+  });
   const draw = { ...EMPTY_DRAW };
-  const unit: KernelUnit = { ageYears: 0, hazardRatio: 1, energyUsd: 0, leavesUsd: 0 };
-  const fallbackEnergy = columns.energyUsd[model.fallback.scenarioId];
-  invariant(fallbackEnergy !== undefined, `no energy scenario "${model.fallback.scenarioId}"`);
+  const unit: KernelUnit = { ageYears: 0, hazardRatio: 1, energyUsd: 0, leavesUsd: 0, plannedYear: 0 };
   for (let n = 0; n < draws; n += 1) {
-    fillDraw(draw, columns, n, fallbackEnergy[n] as number);
-    kernel.start(draw);
-    for (const plan of plans) {
-      plan.fill(unit, n);
-      plan.totals[n] = plan.ownTodayUsd + kernel.runningTodayUsd(unit);
+    for (const { successor, energyUsd, plans: own } of successors) {
+      fillDraw(draw, columns, n, energyUsd[n] as number);
+      if (successor.quotedUsd !== undefined) draw.replacementUsd = successor.quotedUsd;
+      kernel.start(draw);
+      for (const plan of own) {
+        plan.fill(unit, n);
+        plan.totals[n] = plan.ownTodayUsd + kernel.runningTodayUsd(unit);
+      }
     }
   }
   return plans.map((plan) => plan.totals);
@@ -163,11 +172,13 @@ function unitOf(
       unit.hazardRatio = 1;
       unit.energyUsd = own[n] as number;
       unit.leavesUsd = leavesUsd;
+      unit.plannedYear = 0;
     };
   }
-  const cure = choice.kind === 'repair' ? cureOfRisk(choice, model.suspected) : undefined;
-  const shown = choice.kind === 'repair' && choice.shownByRun !== undefined;
+  const cure = repairs(choice) ? cureOfRisk(choice, model.suspected) : undefined;
+  const shown = repairs(choice) && choice.shownByRun !== undefined;
   const newCompressor = columns.values.newCompressorHazardRatio;
+  const plannedYear = plannedYearOf(choice, model.basis.stayYears) ?? 0;
   return (unit, n) => {
     const foundRatio = columns.foundHazardRatio[n] as number;
     const cured = cure !== undefined && (shown || columns.cured[n] === 1);
@@ -175,6 +186,7 @@ function unitOf(
     unit.hazardRatio = cured ? curedHazardRatio(cure, foundRatio, newCompressor[n] as number) : foundRatio;
     unit.energyUsd = (cured ? own[n] : found[n]) as number;
     unit.leavesUsd = 0;
+    unit.plannedYear = plannedYear;
   };
 }
 

@@ -2,6 +2,7 @@ import type { EnergyResult, EnergyScenario } from '../energy/energy-result';
 import { type Estimate, Z_10_90 } from '../math/estimate';
 import { invariant } from '../math/invariant';
 import { randomStream } from '../math/random';
+import { repairs } from '../visit/choice';
 import type { FinanceKey } from './bounded-assumption';
 import type { ComparisonModel } from './comparison-model';
 import limits from './data/assumption-limits.json';
@@ -153,7 +154,7 @@ function energyColumns(
   invariant(found !== undefined, 'no energy scenario "asFound"');
   for (const { choice } of model.choices) {
     const own = columns[choice.id];
-    if (choice.kind === 'repair' && own !== undefined) {
+    if (repairs(choice) && own !== undefined) {
       columns[choice.id] = own.map((usd, n) => Math.min(usd, found[n] ?? usd));
     }
   }

@@ -21,6 +21,8 @@ export type KernelUnit = {
   energyUsd: number;
   /** Price that leaves a value behind; 0 = none. */
   leavesUsd: number;
+  /** It is replaced at the end of this year if it still runs; 0 = only when it fails. */
+  plannedYear: number;
 };
 
 export type Kernel = {
@@ -121,6 +123,7 @@ export function simulationKernel(years: number, midYear: boolean, oldFromAgeYear
         upkeepAt(d, unit.ageYears + t - 1) * prices + unit.energyUsd * (energyToday[t] as number);
       sum += alive * running + (alive - stillAlive) * (failedUsd * prices + (after[t] as number));
       alive = stillAlive;
+      if (t === unit.plannedYear) return sum + alive * (d.replacementUsd * prices + (after[t] as number));
     }
     const left = Math.max(0, 1 - (unit.ageYears + years) / d.medianLifeYears) * unit.leavesUsd;
     return sum - alive * left * d.valueLeftFrac * endPrices;

@@ -1,3 +1,4 @@
+import type { ComparedChoice } from '../finance/comparison';
 import type { Estimate } from '../math/estimate';
 import type { Basis } from '../visit/basis';
 import type { Locale } from './phrase';
@@ -11,7 +12,7 @@ export type SheetCell = { readonly main: string; readonly details: readonly stri
 /** Head of one choice's column; its place is fixed, the recommended one is marked where it stands. */
 export type ChoiceColumn = {
   readonly id: string;
-  readonly kind: 'leave' | 'repair' | 'replace';
+  readonly kind: ComparedChoice['kind'];
   readonly kindWords: string;
   readonly name: string;
   /** "We recommend this", on the recommended choice only. */

@@ -35,8 +35,18 @@ export const Rebate = z.strictObject({
   firstDate: isoDate('First date of the rebate').optional(),
   lastDate: isoDate('Last date of the rebate').optional(),
   paidAfterMonths: wholeQuantity('Months until the rebate is paid', 'months', 0, 36).optional(),
+  /** Put against what is still owed on the loan when it comes; without a loan it is money back like any other. */
+  toPrincipal: z.boolean().meta({ label: 'Rebate goes against the loan' }).optional(),
 });
 export type Rebate = z.infer<typeof Rebate>;
+
+const loanParts = {
+  downPaymentUsd: dollars('Down payment', 0, 100_000).optional(),
+  feeUsd: dollars('Loan fee paid at the start', 0, 20_000).optional(),
+  /** What the lender keeps from the contractor, where the customer's price is raised for it. */
+  dealerFeeFrac: quantity('Dealer fee passed on, share of what is lent', 'frac', 0, 0.4).optional(),
+  lender: text('Lender or plan', 120).optional(),
+};
 
 /** How the customer pays. Rates are nominal, per year. */
 export const Financing = z.discriminatedUnion('kind', [
@@ -45,9 +55,25 @@ export const Financing = z.discriminatedUnion('kind', [
     kind: z.literal('levelLoan'),
     rateFracPerYear: quantity('Loan rate a year', 'frac/year', 0, 0.6),
     termMonths: wholeQuantity('Loan term', 'months', 1, 240),
-    downPaymentUsd: dollars('Down payment', 0, 100_000).optional(),
-    feeUsd: dollars('Loan fee paid at the start', 0, 20_000).optional(),
-    lender: text('Lender or plan', 120).optional(),
+    ...loanParts,
+    /** Left out = one month after the visit. */
+    firstPaymentDate: isoDate('Date of the first payment').optional(),
+  }),
+  /** No interest if paid in full within the promotion; else interest is charged back to the first day. */
+  z.strictObject({
+    kind: z.literal('promotional'),
+    rateFracPerYear: quantity('Rate charged back if it is not paid in time', 'frac/year', 0, 0.6),
+    promotionMonths: wholeQuantity('Months without interest', 'months', 1, 120),
+    /** From the first day to the last payment, promotion included. */
+    termMonths: wholeQuantity('Months until all is paid if it is not paid in time', 'months', 1, 240),
+    ...loanParts,
+    /** What the customer pays each month if the promotion is missed; left out = the debt spread over the whole term. */
+    monthlyPaymentUsd: dollars('Payment a month', 0, 20_000).optional(),
+    /** Which ending the totals count; left out = paid in time. The other is shown beside it. */
+    expectedEnding: z
+      .enum(['paidInTime', 'notPaidInTime'])
+      .meta({ label: 'Ending that the totals count' })
+      .optional(),
   }),
 ]);
 export type Financing = z.infer<typeof Financing>;
@@ -78,22 +104,24 @@ const common = {
   priceLines: z.array(PriceLine).max(40),
   rebates: z.array(Rebate).max(10).optional(),
   financing: Financing.optional(),
+  /** Other ways to pay for the same choice, quoted beside each other; `financing` is the one the totals count. */
+  financingOffers: z.array(Financing).max(6).optional(),
+  /** Entry of the price book the lines came from. */
+  priceBookEntry: text('Entry of the price book', 60).optional(),
+  warrantyYears: quantity('Warranty', 'years', 0, 25).optional(),
   note: text('Note on the choice', 2_000).optional(),
 };
 
 /** Leave as is: nothing is bought now; it is replaced when it fails. */
 export const LeaveChoice = z.strictObject({ kind: z.literal('leave'), ...common });
 
-/** A repair gives back a share of the loss that its cause explains, if that is the cause. */
-export const RepairChoice = z.strictObject({
-  kind: z.literal('repair'),
-  ...common,
+const repairParts = {
   actions: z.array(RepairAction).min(1).max(6),
   /** Cause the repair is aimed at; left out = the cause the technician suspects. */
   addresses: CauseId.optional(),
   /** Run taken after this repair was done or tried: what it gives back is then measured, not assumed. */
   shownByRun: text('Run that shows what the repair gives back', 40).optional(),
-  /** Share of the loss given back; left out = the table's default for the action. */
+  /** Share of its cause's loss given back; left out = the table's default for the action. */
   lossRecoveredFrac: z
     .strictObject({
       low: quantity('Share of the loss given back, low', 'frac', 0, 1),
@@ -101,6 +129,19 @@ export const RepairChoice = z.strictObject({
       high: quantity('Share of the loss given back, high', 'frac', 0, 1),
     })
     .optional(),
+};
+
+/** A repair, or several done together; it gives back a share of the loss that its causes explain, if they are the cause. */
+export const RepairChoice = z.strictObject({ kind: z.literal('repair'), ...common, ...repairParts });
+
+/** Repaired now, and replaced some years later, or earlier if it fails. Its price lines are those of the repair. */
+export const RepairThenReplaceChoice = z.strictObject({
+  kind: z.literal('repairThenReplace'),
+  ...common,
+  ...repairParts,
+  replaceAfterYears: wholeQuantity('Years until it is replaced', 'years', 1, 24),
+  /** Id of the replacement choice bought then; left out = the cheapest one of the same kind. */
+  replaceWith: text('Choice that replaces it', 40).optional(),
 });
 
 /** A new unit in the old one's place. */
@@ -114,8 +155,21 @@ export const ReplaceChoice = z.strictObject({
   blower: BlowerKind.optional(),
 });
 
-export const Choice = z.discriminatedUnion('kind', [LeaveChoice, RepairChoice, ReplaceChoice]);
+export const Choice = z.discriminatedUnion('kind', [
+  LeaveChoice,
+  RepairChoice,
+  RepairThenReplaceChoice,
+  ReplaceChoice,
+]);
 export type Choice = z.infer<typeof Choice>;
 export type LeaveChoice = z.infer<typeof LeaveChoice>;
 export type RepairChoice = z.infer<typeof RepairChoice>;
+export type RepairThenReplaceChoice = z.infer<typeof RepairThenReplaceChoice>;
+/** What repairs something now, whatever comes later. */
+export type Repairing = RepairChoice | RepairThenReplaceChoice;
 export type ReplaceChoice = z.infer<typeof ReplaceChoice>;
+
+/** Whether a choice repairs something now. Check: tests/visit/choice.test.ts */
+export function repairs(choice: Choice): choice is Repairing {
+  return choice.kind === 'repair' || choice.kind === 'repairThenReplace';
+}

@@ -10,6 +10,7 @@ import { repairIsAimed } from '@/lib/finance/expected-years';
 import { usdOf } from '@/lib/finance/money';
 import type { PricedChoice } from '@/lib/finance/priced-choice';
 import { type KernelDraw, type KernelUnit, simulationKernel } from '@/lib/finance/simulation-kernel';
+import { plannedYearOf } from '@/lib/finance/successor';
 import { anyInput } from './arbitraries';
 
 function likelyKernelDraw({ likely, fallback }: ComparisonModel): KernelDraw {
@@ -42,6 +43,7 @@ function byKernel(model: ComparisonModel, priced: PricedChoice): number {
     hazardRatio: likely.foundHazardRatio,
     energyUsd: energy('asFound'),
     leavesUsd: 0,
+    plannedYear: plannedYearOf(choice, model.basis.stayYears) ?? 0,
   };
   const run = (unit: KernelUnit) => kernel.runningTodayUsd(unit);
   const own = capitalTodayUsd(outcomeOf(model, priced, likely).flows, likely.values.discountFracPerYear);
@@ -49,7 +51,13 @@ function byKernel(model: ComparisonModel, priced: PricedChoice): number {
   if (choice.kind === 'replace') {
     return (
       own +
-      run({ ageYears: 0, hazardRatio: 1, energyUsd: energy(choice.id), leavesUsd: usdOf(priced.netPrice) })
+      run({
+        ageYears: 0,
+        hazardRatio: 1,
+        energyUsd: energy(choice.id),
+        leavesUsd: usdOf(priced.netPrice),
+        plannedYear: 0,
+      })
     );
   }
   const s = likely.values.repairSuccessFrac;
@@ -90,7 +98,7 @@ test('property: a kernel can be started again and again', () => {
     replacementEnergyUsd: 1100,
     valueLeftFrac: 1,
   };
-  const unit: KernelUnit = { ageYears: 14, hazardRatio: 1.5, energyUsd: 1800, leavesUsd: 0 };
+  const unit: KernelUnit = { ageYears: 14, hazardRatio: 1.5, energyUsd: 1800, leavesUsd: 0, plannedYear: 0 };
   kernel.start(draw);
   const first = kernel.runningTodayUsd(unit);
   kernel.start({ ...draw, replacementUsd: 20_000 });

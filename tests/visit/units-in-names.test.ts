@@ -1,5 +1,7 @@
 import { expect, it } from 'vitest';
 import { z } from 'zod';
+import { PriceBook } from '@/lib/visit/price-book';
+import { ShopRules } from '@/lib/visit/shop-rules';
 import { Visit } from '@/lib/visit/visit';
 
 /** Suffix that a key must end in, by unit. */
@@ -30,9 +32,21 @@ const suffixes: Record<string, string> = {
   'USD/kWh': 'UsdPerKwh',
   'USD/month': 'UsdPerMonth',
   USD: 'Usd',
+  h: 'Hours',
 };
 /** Numbers whose unit is carried by a neighbour: the assumption's key, the price line's kind, the share's own parent. */
-const exceptions = ['low', 'likely', 'high', 'amount', 'schemaVersion', 'paidAfterMonths'];
+const exceptions = [
+  'low',
+  'likely',
+  'high',
+  'amount',
+  'schemaVersion',
+  'paidAfterMonths',
+  'perJob',
+  'perTon',
+  'priceBookVersion',
+  'shopRulesVersion',
+];
 
 type Node = {
   type?: string;
@@ -56,6 +70,15 @@ function numbers(node: Node, key: string): { key: string; unit: string | undefin
 it('wiring: every number of the visit has a unit, and its key ends in it', () => {
   const all = numbers(z.toJSONSchema(Visit) as Node, 'visit').filter((n) => !exceptions.includes(n.key));
   expect(all.length).toBeGreaterThan(60);
+  const wrong = all.filter((n) => n.unit === undefined || !n.key.endsWith(suffixes[n.unit] ?? '?'));
+  expect(wrong).toEqual([]);
+});
+
+it('wiring: so has every number of the price book and of the shop rules', () => {
+  const all = [PriceBook, ShopRules]
+    .flatMap((schema) => numbers(z.toJSONSchema(schema) as Node, 'book'))
+    .filter((n) => !exceptions.includes(n.key));
+  expect(all.length).toBeGreaterThan(10);
   const wrong = all.filter((n) => n.unit === undefined || !n.key.endsWith(suffixes[n.unit] ?? '?'));
   expect(wrong).toEqual([]);
 });
