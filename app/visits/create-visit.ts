@@ -1,31 +1,18 @@
 'use server';
 
-import { randomUUID } from 'node:crypto';
 import { redirect } from 'next/navigation';
+import { blankVisit, localDate, newVisitId } from '@/components/draft/blank-visit';
 import { t } from '@/components/words/words';
 import { NEW_VISIT } from '@/lib/store/save-visit';
-import { SCHEMA_VERSION } from '@/lib/visit/visit';
 import { store } from '../open-store-once';
-import { localDate } from './local-date';
 
-/** Starts an empty visit of today and opens it. */
+/** Starts an empty visit of today and opens it: for a page whose scripts have not arrived, or that may not store. */
 export async function createVisit(): Promise<void> {
   const now = new Date();
-  const id = `visit-${localDate(now)}-${randomUUID().slice(0, 8)}`;
-  const draft = {
-    schemaVersion: SCHEMA_VERSION,
-    id,
-    visitDate: localDate(now),
-    site: {},
-    unit: {},
-    runs: [],
-    observations: [],
-    assumptions: [],
-    choices: [{ kind: 'leave', id: 'leave', name: t('option.choiceKind.leave'), priceLines: [] }],
-  };
+  const id = newVisitId(now);
   const saved = await (await store()).saveVisit({
     id,
-    draft,
+    draft: blankVisit(id, localDate(now)),
     baseRevision: NEW_VISIT,
     savedBy: t('save.byThisOffice'),
     savedAt: now.toISOString(),

@@ -16,16 +16,23 @@ type Held = {
 
 const Holder = createContext<Held>({ view: { issues: [] }, answer: undefined, working: true });
 
+const NOTHING_YET: View = { issues: [] };
+
 /** The engine is fetched once the page has been still for a while, or at the first touch. */
 const WARM_MS = 4_000;
 
 /** Answers every change of the draft, beside the page, and holds the newest answer for the screens below. */
-export function AppraisalHolder(props: { readonly first: View; readonly children: ReactNode }) {
+export function AppraisalHolder(props: {
+  /** The answer to the draft as it was opened; left out where only this device can work it out. */
+  readonly first?: View;
+  readonly children: ReactNode;
+}) {
+  const isAnswered = props.first !== undefined;
   const store = useDraftStore();
   const book = useFieldBook();
   const [answered, setAnswered] = useState<{ version: number; view: View }>({
     version: 0,
-    view: props.first,
+    view: props.first ?? NOTHING_YET,
   });
   const [asked, setAsked] = useState(0);
   useEffect(() => {
@@ -38,7 +45,7 @@ export function AppraisalHolder(props: { readonly first: View; readonly children
       setAsked(version);
       asker.ask(version, draft);
     };
-    if (store.get().version > 0) look();
+    if (store.get().version > 0 || !isAnswered) look();
     else seen = 0;
     const stop = store.subscribe(look);
     const calm = setTimeout(asker.warm, WARM_MS);
@@ -51,7 +58,7 @@ export function AppraisalHolder(props: { readonly first: View; readonly children
       window.removeEventListener('focusin', asker.warm);
       asker.close();
     };
-  }, [store, book]);
+  }, [store, book, isAnswered]);
   const held = useMemo<Held>(
     () => ({
       view: answered.view,

@@ -10,7 +10,7 @@ import { Advice, CostNow } from '@/components/results/advice-block';
 import { FlagNote } from '@/components/results/flag-note';
 import { MissingNote } from '@/components/results/missing-note';
 import { Titled } from '@/components/results/titled';
-import { ConflictNotice } from '@/components/shell/conflict-notice';
+import { DraftNotices } from '@/components/shell/draft-notices';
 import { SaveWords } from '@/components/shell/save-words';
 import { UndoButton } from '@/components/shell/undo-button';
 import { isInvented, visitName } from '@/components/visit/parts';
@@ -48,7 +48,7 @@ export function CompareScreen() {
         <p className="text-lg">{name === '' ? t('visit.unnamed') : name}</p>
         {invented ? <p className="text-soft">{t('list.invented')}</p> : null}
       </header>
-      <ConflictNotice />
+      <DraftNotices />
       <ErrorSummary />
       {view.failure === undefined ? null : (
         <p role="alert" className="note-danger mb-3">

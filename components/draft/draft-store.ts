@@ -1,14 +1,25 @@
+import type { Issue } from '@/lib/visit/issue';
 import { type Draft, type DraftValue, withValue } from './draft-tree';
+
+/** Why the office did not take a draft: what it found, or a sentence of its own. */
+export type Refusal = { readonly issues: readonly Issue[]; readonly sentence?: string };
 
 /** How a draft stands between this device and the office. */
 export type SaveState =
   | { readonly kind: 'untouched' }
-  | { readonly kind: 'onDevice'; readonly at: number; readonly why?: 'offline' | 'refused' }
+  | { readonly kind: 'onDevice'; readonly at: number; readonly why?: 'offline' | 'gone' }
+  | { readonly kind: 'onDevice'; readonly at: number; readonly why: 'refused'; readonly refusal: Refusal }
   | { readonly kind: 'sent'; readonly at: number }
   | { readonly kind: 'nowhere'; readonly at: number };
 
 /** Two people saved at once: both drafts, for the user to choose from. */
-export type Conflict = { readonly theirs: Draft; readonly theirRevision: number; readonly savedAt?: string };
+export type Conflict = {
+  readonly theirs: Draft;
+  readonly theirRevision: number;
+  readonly savedAt?: string;
+  /** Somebody took the visit off the list meanwhile. */
+  readonly deleted?: boolean;
+};
 
 export type DraftState = {
   readonly draft: Draft;
@@ -38,6 +49,8 @@ export type DraftStore = {
   readonly adopt: (draft: Draft, revision: number) => void;
   /** Takes over an unsent draft of this device. */
   readonly restore: (draft: Draft, baseRevision: number) => void;
+  /** The same draft, from now on made from another revision of the office. */
+  readonly rebase: (baseRevision: number) => void;
   readonly noteSave: (save: SaveState) => void;
   readonly noteSent: (version: number, revision: number, at: number) => void;
   readonly noteConflict: (conflict: Conflict) => void;
@@ -86,6 +99,7 @@ export function createDraftStore(draft: Draft, revision: number): DraftStore {
     restore: (next, baseRevision) => {
       put({ ...state, draft: next, baseRevision, version: state.version + 1 });
     },
+    rebase: (baseRevision) => put({ ...state, baseRevision }),
     noteSave: (save) => put({ ...state, save }),
     noteSent: (version, baseRevision, at) => {
       put({ ...state, baseRevision, sentVersion: version, save: { kind: 'sent', at } });

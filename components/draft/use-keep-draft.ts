@@ -4,6 +4,7 @@ import { useEffect } from 'react';
 import type { DraftStore } from './draft-store';
 import { onOtherTab, readLocalCopy, writeLocalCopy } from './local-copy';
 import { sendDraft } from './send-draft';
+import { holdOpen } from './visit-lock';
 
 const QUIET_MS = 700;
 const RETRY_MS = 15_000;
@@ -16,13 +17,23 @@ export function useKeepDraft(id: string, store: DraftStore): void {
   useEffect(() => {
     let timer: ReturnType<typeof setTimeout> | undefined;
     let busy: Promise<void> | undefined;
+    let isOurs = false;
     takeUp(id, store);
+    const open = holdOpen(id);
+    void open.ready.then(() => {
+      isOurs = true;
+      const { baseRevision } = store.get();
+      const kept = readLocalCopy(id)?.baseRevision ?? 0;
+      // Sent for us just before we opened it.
+      if (kept > baseRevision) store.rebase(kept);
+    });
 
     const later = (ms: number) => {
       clearTimeout(timer);
       timer = setTimeout(() => void send(false), ms);
     };
     const send = async (lasting: boolean): Promise<void> => {
+      if (!isOurs && !lasting) await open.ready;
       if (busy !== undefined && !lasting) return busy;
       const { version, sentVersion, draft, baseRevision, conflict } = store.get();
       if (version === sentVersion || conflict !== undefined) return;
@@ -31,8 +42,12 @@ export function useKeepDraft(id: string, store: DraftStore): void {
         if (answer.kind === 'saved') store.noteSent(version, answer.revision, Date.now());
         else if (answer.kind === 'stale') store.noteConflict(answer);
         else {
-          store.noteSave({ kind: 'onDevice', at: Date.now(), why: answer.kind });
-          later(RETRY_MS);
+          const at = Date.now();
+          if (answer.kind === 'refused')
+            store.noteSave({ kind: 'onDevice', at, why: 'refused', refusal: answer.refusal });
+          else store.noteSave({ kind: 'onDevice', at, why: answer.kind });
+          // What the office will not take as it is waits for a change.
+          if (answer.kind === 'offline') later(RETRY_MS);
         }
         keepLocally(id, store);
       })();
@@ -50,7 +65,8 @@ export function useKeepDraft(id: string, store: DraftStore): void {
       seen = version;
       const kept = keepLocally(id, store);
       if (version === sentVersion) return;
-      store.noteSave({ kind: kept ? 'onDevice' : 'nowhere', at: Date.now() });
+      const at = Date.now();
+      store.noteSave(kept ? { kind: 'onDevice', at } : { kind: 'nowhere', at });
       later(QUIET_MS);
     });
     if (store.get().version !== store.get().sentVersion) later(0);
@@ -69,6 +85,7 @@ export function useKeepDraft(id: string, store: DraftStore): void {
     return () => {
       void send(true);
       clearTimeout(timer);
+      open.release();
       unsubscribe();
       stopListening();
       document.removeEventListener('visibilitychange', leave);
@@ -105,9 +122,10 @@ function keepLocally(id: string, store: DraftStore): boolean {
 function takeUp(id: string, store: DraftStore): void {
   const copy = readLocalCopy(id);
   const { baseRevision } = store.get();
-  if (copy === undefined) return;
-  if (!copy.unsent) {
-    if (copy.baseRevision > baseRevision) store.adopt(copy.draft, copy.baseRevision);
+  if (copy === undefined || !copy.unsent) {
+    if (copy !== undefined && copy.baseRevision > baseRevision) store.adopt(copy.draft, copy.baseRevision);
+    // What was once open here opens again without a signal.
+    else keepLocally(id, store);
     return;
   }
   const office = store.get().draft;

@@ -33,6 +33,7 @@ function Chooser(props: { readonly conflict: Conflict }) {
         {t('conflict.title')}
       </h2>
       <p>{t('conflict.what')}</p>
+      {props.conflict.deleted === true ? <p className="font-semibold">{t('conflict.deleted')}</p> : null}
       <div className="mt-3 flex flex-wrap gap-2">
         <button type="button" className="press" onClick={() => store.settle(mine)}>
           {t('conflict.allMine')}

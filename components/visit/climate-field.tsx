@@ -3,7 +3,8 @@
 import { useDraftState, useDraftStore } from '@/components/draft/draft-context';
 import { textAt } from '@/components/draft/draft-tree';
 import { fieldId } from '@/components/form/field-id';
-import { FieldError } from '@/components/form/field-message';
+import { errorId, FieldError } from '@/components/form/field-message';
+import { useIssues } from '@/components/form/use-field-issues';
 import { t } from '@/components/words/words';
 
 /** A climate one can choose: a city with its own hours, or a region of the standard test procedure. */
@@ -14,7 +15,11 @@ export function ClimateField(props: { readonly climates: readonly ClimateOption[
   const store = useDraftStore();
   const kind = useDraftState((s) => textAt(s.draft, 'site.climate.kind'));
   const key = useDraftState((s) => textAt(s.draft, `site.climate.${kind}`));
-  const id = fieldId('site.climate');
+  const { issues } = useIssues();
+  // One list stands for several fields: an issue of any of them is said here, and its link leads here.
+  const issue = issues.find((one) => `${one.path}.`.startsWith('site.climate.'));
+  const path = issue?.path ?? 'site.climate';
+  const id = fieldId(path);
   return (
     <div className="py-2">
       <label htmlFor={id} className="block font-medium">
@@ -23,6 +28,8 @@ export function ClimateField(props: { readonly climates: readonly ClimateOption[
       <select
         id={id}
         className="box mt-1 w-full"
+        aria-invalid={issue !== undefined}
+        aria-describedby={issue === undefined ? undefined : errorId(path)}
         value={kind === '' ? '' : `${kind}:${key}`}
         onChange={(event) => {
           const [pickedKind = '', picked = ''] = event.target.value.split(':');
@@ -31,6 +38,9 @@ export function ClimateField(props: { readonly climates: readonly ClimateOption[
         }}
       >
         <option value="">{t('field.notKnown')}</option>
+        {kind === '' || props.climates.some((c) => c.kind === kind && c.key === key) ? null : (
+          <option value={`${kind}:${key}`}>{t('house.unlisted', { name: key })}</option>
+        )}
         <optgroup label={t('house.cities')}>
           {props.climates.filter((c) => c.kind === 'city').map(optionOf)}
         </optgroup>
@@ -39,7 +49,7 @@ export function ClimateField(props: { readonly climates: readonly ClimateOption[
         </optgroup>
       </select>
       <p className="text-soft">{t('house.climateHint')}</p>
-      <FieldError path="site.climate" />
+      <FieldError path={path} />
     </div>
   );
 }

@@ -9,7 +9,7 @@ import { useIssues } from '@/components/form/use-field-issues';
 import { FlagNote } from '@/components/results/flag-note';
 import { MissingNote } from '@/components/results/missing-note';
 import { ResultsPart } from '@/components/results/results-part';
-import { ConflictNotice } from '@/components/shell/conflict-notice';
+import { DraftNotices } from '@/components/shell/draft-notices';
 import { SaveWords } from '@/components/shell/save-words';
 import { UndoButton } from '@/components/shell/undo-button';
 import { t, tCode, tn } from '@/components/words/words';
@@ -42,7 +42,7 @@ export function VisitScreen(props: { readonly climates: readonly ClimateOption[]
         </h1>
         {invented ? <p className="text-soft">{t('list.invented')}</p> : null}
       </header>
-      <ConflictNotice />
+      <DraftNotices />
       <ErrorSummary />
       <div className="grid gap-x-8 md:grid-cols-[minmax(0,1fr)_minmax(18rem,22rem)] lg:grid-cols-[13rem_minmax(0,1fr)_minmax(22rem,28rem)]">
         <PartList current={place.part} />

@@ -25,9 +25,22 @@ export const ObservationId = z
   .meta({ label: 'Observation' });
 export type ObservationId = z.infer<typeof ObservationId>;
 
+/** Most photos of one observation: more says no more, and a phone has little room. Our own limit. */
+export const MAX_PHOTOS = 6;
+
 /** Something seen, not measured. */
 export const Observation = z.strictObject({
   id: ObservationId,
+  /** Names of photos; the pictures themselves stay on the device that took them. */
+  photoIds: z
+    .array(
+      z
+        .string()
+        .regex(/^[a-z0-9-]{1,60}$/)
+        .meta({ label: 'Photo' }),
+    )
+    .max(MAX_PHOTOS)
+    .optional(),
   note: text('Note on the observation', 2_000).optional(),
 });
 export type Observation = z.infer<typeof Observation>;

@@ -26,6 +26,17 @@ export const MoneyConvention = z.strictObject({
   residual: z.enum(['linear', 'none']).meta({ label: 'Value left at the end' }).optional(),
 });
 
+/** What the customer decided, once they have. */
+export const Chosen = z.strictObject({
+  choiceId: z
+    .string()
+    .regex(/^[a-z0-9-]{1,40}$/)
+    .meta({ label: 'What the customer chose' }),
+  date: z.iso.date().meta({ label: 'Date of the decision' }),
+  by: text('Who decided', 80).optional(),
+});
+export type Chosen = z.infer<typeof Chosen>;
+
 /** One service call at one unit. */
 export const Visit = z.strictObject({
   schemaVersion: z.literal(SCHEMA_VERSION),
@@ -48,6 +59,7 @@ export const Visit = z.strictObject({
   convention: MoneyConvention.optional(),
   assumptions: z.array(Assumption).max(100),
   choices: z.array(Choice).max(12),
+  chosen: Chosen.optional(),
   note: text('Note on the visit', 4_000).optional(),
 });
 export type Visit = z.infer<typeof Visit>;

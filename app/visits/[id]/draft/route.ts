@@ -1,5 +1,6 @@
 import { textAt } from '@/components/draft/draft-tree';
 import { t } from '@/components/words/words';
+import { NEW_VISIT } from '@/lib/store/save-visit';
 import { draftOf } from '../../../draft-of';
 import { store } from '../../../open-store-once';
 import { cameFromHere } from '../../../same-origin';
@@ -31,8 +32,8 @@ export async function PUT(request: Request, context: Context): Promise<Response>
   });
   if (saved.ok) return Response.json({ revision: saved.revision });
   if (saved.kind === 'stale') {
-    const { revision, savedAt, draft: theirs } = saved.current;
-    return Response.json({ revision, savedAt, draft: theirs }, { status: 409 });
+    const { revision, savedAt, draft: theirs, deleted } = saved.current;
+    return Response.json({ revision, savedAt, draft: theirs, deleted }, { status: 409 });
   }
   if (saved.kind === 'gone') return Response.json({ error: t('notFound.title') }, { status: 404 });
   return Response.json({ issues: saved.issues }, { status: 422 });
@@ -43,7 +44,7 @@ function isSave(body: unknown): body is { baseRevision: number; draft: unknown }
   return (
     typeof baseRevision === 'number' &&
     Number.isInteger(baseRevision) &&
-    baseRevision >= 1 &&
+    baseRevision >= NEW_VISIT &&
     typeof draft === 'object' &&
     draft !== null &&
     !Array.isArray(draft)
