@@ -59,7 +59,8 @@ function recordData(
     return next === undefined ? [] : [[key, next] as const];
   });
   const keys = new Set(entries.map(([key]) => key));
-  if (path === 'tariff' && !keys.has('energyUsdPerKwh')) return undefined;
+  const flat = node.kind === undefined || node.kind === 'flat';
+  if (path === 'tariff' && flat && !keys.has('energyUsdPerKwh')) return undefined;
   if (/^choices\.\d+\.financing$/.test(path) && node.kind === 'levelLoan') {
     if (!keys.has('rateFracPerYear') || !keys.has('termMonths')) return undefined;
   }

@@ -51,10 +51,11 @@ export function chosenCity(choice: ClimateChoice | undefined, stateCode?: string
     const slug = data.regionCalendar[choice.region];
     return { slug, region: choice.region, basis: 'measured', notes: [{ code: 'climateRegionCalendar' }] };
   }
-  const found = choice === undefined ? undefined : findCity(choice.city);
+  const wanted = choice?.kind === 'own' ? choice.calendarCity : choice?.city;
+  const found = wanted === undefined ? undefined : findCity(wanted);
   if (found !== undefined) return { slug: found.slug, basis: 'measured', notes: [] };
   const unknown: readonly Saying[] =
-    choice === undefined ? [] : [{ code: 'climateUnknownCity', values: { city: choice.city } }];
+    wanted === undefined ? [] : [{ code: 'climateUnknownCity', values: { city: wanted } }];
   const nearest: Readonly<Record<string, string>> = data.nearestByState;
   const slug = stateCode === undefined ? undefined : nearest[stateCode];
   if (slug !== undefined) {

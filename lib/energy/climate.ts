@@ -1,6 +1,7 @@
 import { invariant } from '../math/invariant';
 import type { ClimateChoice } from '../visit/site';
-import { type CityFile, cityClimate } from './city-climate';
+import { chosenClimate } from './chosen-climate';
+import type { CityFile } from './city-climate';
 import { chosenCity } from './city-list';
 import type { Climate } from './climate-model';
 import atlantaGa from './data/climate/atlanta-ga.json';
@@ -32,7 +33,6 @@ import seattleWa from './data/climate/seattle-wa.json';
 import stLouisMo from './data/climate/st-louis-mo.json';
 import tampaFl from './data/climate/tampa-fl.json';
 import wilmingtonDe from './data/climate/wilmington-de.json';
-import { regionClimate } from './region-climate';
 
 const files: Readonly<Record<string, CityFile>> = {
   'atlanta-ga': atlantaGa,
@@ -70,7 +70,7 @@ const files: Readonly<Record<string, CityFile>> = {
  * Climate to compute the year in, at once: every city is part of this module (about 90 kB). A page that needs
  * one city takes `loadClimate` in load-climate.ts instead.
  *
- * @param choice  city or test-procedure region; left out or an unknown city = a stand-in, marked assumed
+ * @param choice  city, test-procedure region or own bins; left out or an unknown city = a stand-in, marked assumed
  * @param stateCode  two-letter state, picks the stand-in; unknown = region IV, the one ratings refer to
  * @returns hours by month, hour of day and temperature bin, design temperatures, source
  * Source: data/cities.json and diagnostics/healthy-unit/data/test-procedure.json
@@ -80,7 +80,5 @@ export function climateFor(choice: ClimateChoice | undefined, stateCode?: string
   const chosen = chosenCity(choice, stateCode);
   const file = files[chosen.slug];
   invariant(file !== undefined, `no climate file for ${chosen.slug}`);
-  const city = cityClimate(file);
-  const climate = chosen.region === undefined ? city : regionClimate(chosen.region, city);
-  return { ...climate, basis: chosen.basis, notes: chosen.notes };
+  return chosenClimate(chosen, file, choice);
 }

@@ -4,8 +4,8 @@ import defaults from './data/load-defaults.json';
 
 export type OwnDegreeDays = {
   /** Heating and cooling degree-days to 65 F of the user's own place or years. */
-  readonly hdd65Fday?: number;
-  readonly cdd65Fday?: number;
+  readonly hdd65Fday?: number | undefined;
+  readonly cdd65Fday?: number | undefined;
 };
 
 const BASE_F = 65;

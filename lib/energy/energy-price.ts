@@ -1,14 +1,18 @@
 import { resolveAssumption } from '../visit/assumption';
 import type { Basis } from '../visit/basis';
+import type { Tariff } from '../visit/tariff';
 import type { Visit } from '../visit/visit';
+import type { Saying } from '../visit/wording';
 import data from './data/energy-prices.json';
-import type { EnergyTariff } from './tariff/tariff-model';
+import { checkTariff } from './tariff/check-tariff';
 
 export type EnergyPrice = {
   /** What a kilowatt-hour costs when and how much it is used. */
-  readonly tariff: EnergyTariff;
+  readonly tariff: Tariff;
   readonly basis: Basis;
   readonly source: string;
+  /** What was doubtful in the tariff and what stands in for it. */
+  readonly notes: readonly Saying[];
 };
 
 /**
@@ -22,7 +26,7 @@ export type EnergyPrice = {
  */
 export function energyPrice(visit: Visit): EnergyPrice {
   if (visit.tariff !== undefined) {
-    return { tariff: visit.tariff, basis: 'bill', source: 'Tariff given at the visit' };
+    return { ...checkTariff(visit.tariff), basis: 'bill', source: 'Tariff given at the visit' };
   }
   const assumed = resolveAssumption(visit.assumptions, 'electricityUsdPerKwh');
   const averages: Readonly<Record<string, number>> = data.electricityUsdPerKwh;
@@ -32,11 +36,12 @@ export function energyPrice(visit: Visit): EnergyPrice {
       tariff: flat(state),
       basis: 'assumed',
       source: `Average of ${visit.site.stateCode}, ${data.year}: ${data.source}`,
+      notes: [],
     };
   }
-  return { tariff: flat(assumed.likely), basis: 'assumed', source: assumed.source };
+  return { tariff: flat(assumed.likely), basis: 'assumed', source: assumed.source, notes: [] };
 }
 
-function flat(energyUsdPerKwh: number): EnergyTariff {
+function flat(energyUsdPerKwh: number): Tariff {
   return { kind: 'flat', energyUsdPerKwh };
 }

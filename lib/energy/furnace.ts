@@ -1,10 +1,9 @@
 import procedure from '../diagnostics/healthy-unit/data/test-procedure.json';
 import type { Basis } from '../visit/basis';
+import type { Fuel } from '../visit/tariff';
 import type { HeatingHour } from './bin-hour';
 import emissions from './data/emission-factors.json';
 import prices from './data/energy-prices.json';
-
-export type Fuel = 'naturalGas' | 'propane' | 'oil';
 
 /** A furnace behind a heat pump: it heats alone at and below the switch-over temperature, and helps above it. */
 export type Furnace = {

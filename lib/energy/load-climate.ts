@@ -1,9 +1,9 @@
 import { invariant } from '../math/invariant';
 import type { ClimateChoice } from '../visit/site';
-import { type CityFile, cityClimate } from './city-climate';
+import { chosenClimate } from './chosen-climate';
+import type { CityFile } from './city-climate';
 import { chosenCity } from './city-list';
 import type { Climate } from './climate-model';
-import { regionClimate } from './region-climate';
 
 const loaders: Readonly<Record<string, () => Promise<{ readonly default: CityFile }>>> = {
   'atlanta-ga': () => import('./data/climate/atlanta-ga.json'),
@@ -40,7 +40,7 @@ const loaders: Readonly<Record<string, () => Promise<{ readonly default: CityFil
 /**
  * Climate to compute the year in, loading only the one city needed (about 3 kB); same answer as `climateFor`.
  *
- * @param choice  city or test-procedure region; left out or an unknown city = a stand-in, marked assumed
+ * @param choice  city, test-procedure region or own bins; left out or an unknown city = a stand-in, marked assumed
  * @param stateCode  two-letter state, picks the stand-in
  * Check: tests/energy/climate.test.ts
  */
@@ -48,7 +48,5 @@ export async function loadClimate(choice: ClimateChoice | undefined, stateCode?:
   const chosen = chosenCity(choice, stateCode);
   const load = loaders[chosen.slug];
   invariant(load !== undefined, `no climate file for ${chosen.slug}`);
-  const city = cityClimate((await load()).default);
-  const climate = chosen.region === undefined ? city : regionClimate(chosen.region, city);
-  return { ...climate, basis: chosen.basis, notes: chosen.notes };
+  return chosenClimate(chosen, (await load()).default, choice);
 }

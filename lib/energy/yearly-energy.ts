@@ -3,13 +3,14 @@ import { healthyUnit } from '../diagnostics/healthy-unit/healthy-unit';
 import type { HealthyUnit } from '../diagnostics/healthy-unit/healthy-unit-model';
 import { assertNever } from '../math/invariant';
 import type { ReplaceChoice } from '../visit/choice';
+import type { Tariff } from '../visit/tariff';
 import type { Unit } from '../visit/unit';
 import type { Visit } from '../visit/visit';
 import type { Saying } from '../visit/wording';
-import type { Bill } from './bills/bill-model';
 import { type BillUse, billUse } from './bills/bill-use';
 import { type BilledLoad, loadFromBills } from './bills/load-from-bills';
 import { type Climate, hoursByMonthAndBin, monthMeansF } from './climate-model';
+import { withDegreeDays } from './degree-day-correction';
 import { emissionFactor } from './emission-factor';
 import { energyAssumptions } from './energy-assumptions';
 import { energyPrice } from './energy-price';
@@ -21,7 +22,6 @@ import { repairEffect } from './repair-effect';
 import { healthyScenario, newUnitScenario, scenarioOf } from './scenario';
 import { shownLoss } from './shown-loss';
 import { pricingOf } from './tariff/pricing';
-import type { EnergyTariff } from './tariff/tariff-model';
 import { unitBins } from './unit-bins';
 import type { YearContext } from './unit-year';
 
@@ -32,10 +32,6 @@ export type YearlyEnergyInput = {
   /** What each run shows; a repair may name the run that shows its effect. */
   readonly lossByRun?: NonNullable<Findings['lossByRun']>;
   readonly climate: Climate;
-  /** Electricity bills of the house, if any: the load is scaled to them. */
-  readonly bills?: readonly Bill[];
-  /** Mean temperature of each month of the billed year, January first, if known [F]. */
-  readonly billedMonthMeanF?: readonly number[];
   /** Furnaces behind new heat pumps, by the id of the choice. */
   readonly furnaces?: Readonly<Record<string, Furnace>>;
 };
@@ -44,7 +40,7 @@ export type YearlyEnergyInput = {
  * Energy and cost of a year in this house: with the unit healthy (`healthy`), as found (`asFound`), and after
  * each choice (under the choice's id; leaving it equals as found).
  *
- * @param input  visit, its healthy unit, the loss per mode, the climate
+ * @param given  visit, its healthy unit, the loss per mode, the climate
  * @returns scenarios with low / likely / high cost, the load lines, the price, everything assumed, notes
  * The house and its weather are the same in every scenario; only the unit changes. Costs hold energy alone: fixed
  * monthly charges are saved by no choice. A unit that does not heat leaves heating out of every scenario, unless
@@ -52,8 +48,10 @@ export type YearlyEnergyInput = {
  * Source: bin method; parts cite their own sources
  * Check: tests/energy/yearly-energy.test.ts
  */
-export function yearlyEnergy(input: YearlyEnergyInput): EnergyResult {
-  const { visit, healthy, climate } = input;
+export function yearlyEnergy(given: YearlyEnergyInput): EnergyResult {
+  const climate = withDegreeDays(given.climate, given.visit.site);
+  const input = { ...given, climate };
+  const { visit, healthy } = input;
   const price = energyPrice(visit);
   const emission = emissionFactor(visit.site.stateCode);
   const bills = billsOf(input);
@@ -67,6 +65,7 @@ export function yearlyEnergy(input: YearlyEnergyInput): EnergyResult {
   const { load, notes: loadNotes } = loadOf(input, duty, bills);
   const notes: Saying[] = [
     ...climate.notes,
+    ...price.notes,
     ...healthy.notes.map(ofUnit),
     ...lossNotes(input, duty.heats),
     ...(bills?.notes ?? []),
@@ -87,12 +86,9 @@ export function yearlyEnergy(input: YearlyEnergyInput): EnergyResult {
 }
 
 function billsOf(input: YearlyEnergyInput): BillUse | undefined {
-  if (input.bills === undefined || input.bills.length === 0) return undefined;
-  return billUse({
-    bills: input.bills,
-    typicalMonthMeanF: monthMeansF(input.climate),
-    ...(input.billedMonthMeanF === undefined ? {} : { billedMonthMeanF: input.billedMonthMeanF }),
-  });
+  const { bills } = input.visit;
+  if (bills === undefined || bills.length === 0) return undefined;
+  return billUse({ bills, typicalMonthMeanF: monthMeansF(input.climate) });
 }
 
 function loadOf(
@@ -171,7 +167,7 @@ export function replacementUnit(visit: Visit, existing: HealthyUnit, choice: Rep
 }
 
 /** The flat price, or what the unit as found pays on average for a kilowatt-hour. */
-function meanPrice(tariff: EnergyTariff, scenarios: readonly EnergyScenario[]): number {
+function meanPrice(tariff: Tariff, scenarios: readonly EnergyScenario[]): number {
   if (tariff.kind === 'flat') return tariff.energyUsdPerKwh;
   const year = scenarios.find((s) => s.id === 'asFound')?.likely;
   return year === undefined || year.totalKwh === 0 ? 0 : year.costUsd / year.totalKwh;

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { CauseId } from './cause';
 import { dollars, quantity, text, wholeQuantity } from './quantity';
+import { Fuel } from './tariff';
 import { BlowerKind, Ratings } from './unit';
 
 const isoDate = (label: string) => z.iso.date().meta({ label });
@@ -144,6 +145,16 @@ export const RepairThenReplaceChoice = z.strictObject({
   replaceWith: text('Choice that replaces it', 40).optional(),
 });
 
+/** A furnace behind a new heat pump (dual fuel): it heats at and below the switch-over temperature. */
+export const FurnaceBehind = z.strictObject({
+  fuel: Fuel,
+  afueFrac: quantity('Furnace efficiency (AFUE)', 'frac', 0.5, 1),
+  switchOverF: quantity('Furnace takes over below', 'F', -20, 60),
+  /** Left out = large enough for the house. */
+  outputBtuh: quantity('Furnace output', 'Btu/h', 10_000, 250_000).optional(),
+});
+export type FurnaceBehind = z.infer<typeof FurnaceBehind>;
+
 /** A new unit in the old one's place. */
 export const ReplaceChoice = z.strictObject({
   kind: z.literal('replace'),
@@ -153,6 +164,8 @@ export const ReplaceChoice = z.strictObject({
   nominalTons: quantity('Size of the new unit', 'ton', 0.75, 6),
   ratings: Ratings,
   blower: BlowerKind.optional(),
+  cutOutF: quantity('Compressor rests below', 'F', -40, 50).optional(),
+  furnace: FurnaceBehind.optional(),
 });
 
 export const Choice = z.discriminatedUnion('kind', [

@@ -52,6 +52,11 @@ export function unitWords(unit: string): string {
     shape: '',
     'frac/year': 'a year (0.05 = 5 %)',
     USD: 'dollars',
+    'calendar month': '',
+    'clock hour': "o'clock",
+    'h/day': 'hours a day',
+    'h/year': 'hours a year',
+    'F-day': 'degree-days',
   };
   return words[unit] ?? unit;
 }

@@ -54,16 +54,37 @@ export function readDraft(data: unknown): DraftReading {
 
 /**
  * What an unusable field takes with it: a choice with a broken price is left out whole, since a total without one
- * line would be wrong; so does a tariff or a climate; a record that lacks an indispensable field goes as a whole; any
- * other field goes alone.
+ * line would be wrong; so does a flat tariff or a climate; of a tariff in parts, of own bins and of bills only the row
+ * goes; a record that lacks an indispensable field goes as a whole; any other field goes alone.
  */
 function leftOut(issue: Issue): string[] {
   const path = issue.path.split('.');
   if (path[0] === 'choices' && path[1] !== undefined) return path.slice(0, 2);
-  if (path[0] === 'tariff') return ['tariff'];
+  const row = rowOf(path);
+  if (row !== undefined) return row;
+  if (path[0] === 'tariff') return TARIFF_EXTRAS.includes(path[1] ?? '') ? path : ['tariff'];
   if (path[0] === 'site' && path[1] === 'climate') return ['site', 'climate'];
   return issue.code === 'missing' ? path.slice(0, -1) : path;
 }
+
+/** Path of the list row an issue lies in, where a row can be missed; the innermost one, such as a tier of a season. */
+function rowOf(path: readonly string[]): string[] | undefined {
+  const inList = ROW_LISTS.some((list) => list.every((key, i) => path[i] === key));
+  const last = path.findLastIndex((key) => /^\d+$/.test(key));
+  // a month out of range takes its season along: without months the season has no place in the year
+  const end = path[last - 1] === 'months' ? last - 2 : last;
+  return inList && end > 0 ? path.slice(0, end + 1) : undefined;
+}
+
+/** Fields of a tariff it can do without. */
+const TARIFF_EXTRAS = ['fixedUsdPerMonth', 'otherUsdPerKwh'];
+
+const ROW_LISTS = [
+  ['tariff', 'seasons'],
+  ['tariff', 'periods'],
+  ['site', 'climate', 'bins'],
+  ['unit', 'electricHeatStages'],
+];
 
 function versionIssue(data: unknown): Issue | undefined {
   if (typeof data !== 'object' || data === null || Array.isArray(data)) {
@@ -136,6 +157,16 @@ function visitConflicts(visit: Visit): Issue[] {
       value: String(visit.unit.manufactureYear),
       limit: `not after the visit (${visit.visitDate.slice(0, 4)})`,
       fix: 'Check the year on the nameplate, or the date of the visit.',
+    });
+  }
+  if (visit.site.builtYear !== undefined && visit.site.builtYear > Number(visit.visitDate.slice(0, 4))) {
+    issues.push({
+      code: 'conflict',
+      path: 'site.builtYear',
+      label: 'Year the house was built',
+      value: String(visit.site.builtYear),
+      limit: `not after the visit (${visit.visitDate.slice(0, 4)})`,
+      fix: 'Check the year, or the date of the visit.',
     });
   }
   return issues;

@@ -81,6 +81,19 @@ export const Unit = z.strictObject({
   ratedLoadA: quantity('Compressor rated load amps (RLA)', 'A', 2, 60).optional(),
   ratedV: quantity('Nameplate voltage', 'V', 100, 480).optional(),
   electricHeatKw: quantity('Electric heat installed', 'kW', 0, 40).optional(),
+  /** Stages of the electric heat, where outdoor thermostats or staging are known. */
+  electricHeatStages: z
+    .array(
+      z.strictObject({
+        sizeKw: quantity('Size of the stage of electric heat', 'kW', 0.5, 40),
+        lockOutAboveF: quantity('Stage locked out above', 'F', -30, 75).optional(),
+      }),
+    )
+    .min(1)
+    .max(6)
+    .meta({ label: 'Stages of electric heat' })
+    .optional(),
+  cutOutF: quantity('Compressor rests below', 'F', -40, 50).optional(),
   blower: BlowerKind.optional(),
   chargingTables: z.array(ChargingTable).max(2).optional(),
   note: text('Note on the unit', 2_000).optional(),

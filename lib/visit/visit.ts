@@ -1,12 +1,13 @@
 import { z } from 'zod';
 import { Assumption } from './assumption';
+import { Bills } from './bills';
 import { CauseId } from './cause';
 import { Choice } from './choice';
 import { Observation } from './observation';
 import { text } from './quantity';
 import { Run } from './run';
 import { Site } from './site';
-import { Tariff } from './tariff';
+import { FuelPrices, Tariff } from './tariff';
 import { Unit } from './unit';
 
 /** Version of the stored shape; each bump has one pure migration and a test with a real old file. */
@@ -56,6 +57,8 @@ export const Visit = z.strictObject({
     .strictObject({ cause: CauseId, note: text('Why the technician suspects it', 1_000).optional() })
     .optional(),
   tariff: Tariff.optional(),
+  fuelPrices: FuelPrices.optional(),
+  bills: Bills.optional(),
   convention: MoneyConvention.optional(),
   assumptions: z.array(Assumption).max(100),
   choices: z.array(Choice).max(12),

@@ -41,6 +41,7 @@ describe('wiring: which price counts', () => {
       tariff: { kind: 'flat', energyUsdPerKwh: 0.11 },
       basis: 'assumed',
       source: 'co-op leaflet',
+      notes: [],
     });
   });
 

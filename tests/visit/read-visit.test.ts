@@ -201,3 +201,73 @@ describe('a draft keeps what can be used', () => {
     expect(visit?.runs.map((r) => r.id)).toEqual(['a']);
   });
 });
+
+describe('bills, tariffs and own bins half typed', () => {
+  const draft = (change: Record<string, unknown>) => readDraft({ ...bareVisit(), ...change });
+  const months = [1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12];
+
+  it('wiring: a bill without its kWh or with a broken date goes alone; a bad cost leaves its bill', () => {
+    const good = { fromDate: '2026-01-05', toDate: '2026-02-04', kwh: 1210, costUsd: 181.5 };
+    const { visit, issues } = draft({
+      bills: [
+        good,
+        { fromDate: '2026-02-04', toDate: '2026-03-05' },
+        { ...good, fromDate: '5 March' },
+        { ...good, kwh: 'abc' },
+        { ...good, costUsd: 'abc' },
+      ],
+    });
+    expect(visit?.bills).toEqual([good, { fromDate: '2026-01-05', toDate: '2026-02-04', kwh: 1210 }]);
+    expect(issues.map((i) => i.path).sort()).toEqual([
+      'bills.1.kwh',
+      'bills.2.fromDate',
+      'bills.3.kwh',
+      'bills.4.costUsd',
+    ]);
+    expect(issues.find((i) => i.path === 'bills.1.kwh')?.fix).toBe(
+      'Enter electricity on the bill, between 0 and 20000 kWh.',
+    );
+  });
+
+  it('wiring: of a tariff only the row with the slip goes; without any row the tariff goes', () => {
+    const season = { months: [1, 2], energyUsdPerKwh: 0.12 };
+    const { visit, issues } = draft({
+      tariff: { kind: 'seasonal', seasons: [season, { months: [3, 13], energyUsdPerKwh: 0.2 }] },
+    });
+    expect(visit?.tariff).toEqual({ kind: 'seasonal', seasons: [season] });
+    expect(issues.map((i) => i.path)).toEqual(['tariff.seasons.1.months.1']);
+    const none = draft({ tariff: { kind: 'seasonal', seasons: [{ months }] } });
+    expect(none.visit).toBeDefined();
+    expect(none.visit?.tariff).toBeUndefined();
+    expect(none.issues[0]?.path).toBe('tariff.seasons.0.energyUsdPerKwh');
+  });
+
+  it('wiring: a tier and a period go alone too', () => {
+    const tiers = [{ upToKwh: 500, energyUsdPerKwh: 0.1 }, { energyUsdPerKwh: 'abc' }];
+    const tiered = draft({ tariff: { kind: 'tiered', seasons: [{ months, tiers }] } });
+    expect(tiered.visit?.tariff).toEqual({ kind: 'tiered', seasons: [{ months, tiers: [tiers[0]] }] });
+    const peak = { months, days: 'weekdays', fromHour: 16, toHour: 21, energyUsdPerKwh: 0.34 };
+    const { visit, issues } = draft({
+      tariff: { kind: 'timeOfUse', periods: [peak, { ...peak, fromHour: 25 }], otherUsdPerKwh: 0.12 },
+    });
+    expect(visit?.tariff).toEqual({ kind: 'timeOfUse', periods: [peak], otherUsdPerKwh: 0.12 });
+    expect(issues.map((i) => i.fix)).toEqual([
+      "Price begins at must be between 0 and 23 o'clock. Check the number and its unit.",
+    ]);
+  });
+
+  it('wiring: own bins lose the row with the slip only', () => {
+    const bin = { outdoorF: 32, yearHours: 2000 };
+    const { visit, issues } = draft({
+      site: { climate: { kind: 'own', bins: [bin, { outdoorF: 300, yearHours: 10 }] } },
+    });
+    expect(visit?.site.climate).toEqual({ kind: 'own', bins: [bin] });
+    expect(issues.map((i) => i.label)).toEqual(['Middle of the temperature bin']);
+  });
+
+  it('wiring: a house built after the visit', () => {
+    expect(issuesOf({ ...bareVisit(), site: { builtYear: 2099 } }).map((i) => i.path)).toEqual([
+      'site.builtYear',
+    ]);
+  });
+});

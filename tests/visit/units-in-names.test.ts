@@ -33,6 +33,14 @@ const suffixes: Record<string, string> = {
   'USD/month': 'UsdPerMonth',
   USD: 'Usd',
   h: 'Hours',
+  kWh: 'Kwh',
+  'USD/therm': 'UsdPerTherm',
+  'USD/gallon': 'UsdPerGallon',
+  'calendar month': 'Months',
+  'clock hour': 'Hour',
+  'h/day': 'HoursPerDay',
+  'h/year': 'Hours',
+  'F-day': 'Fday',
 };
 /** Numbers whose unit is carried by a neighbour: the assumption's key, the price line's kind, the share's own parent. */
 const exceptions = [
@@ -67,10 +75,15 @@ function numbers(node: Node, key: string): { key: string; unit: string | undefin
   return [...own, ...inside, ...options];
 }
 
+/** A key may be nothing but its unit (`kwh`, `months`). */
+function names(key: string, suffix: string): boolean {
+  return key.endsWith(suffix) || key === suffix.charAt(0).toLowerCase() + suffix.slice(1);
+}
+
 it('wiring: every number of the visit has a unit, and its key ends in it', () => {
   const all = numbers(z.toJSONSchema(Visit) as Node, 'visit').filter((n) => !exceptions.includes(n.key));
   expect(all.length).toBeGreaterThan(60);
-  const wrong = all.filter((n) => n.unit === undefined || !n.key.endsWith(suffixes[n.unit] ?? '?'));
+  const wrong = all.filter((n) => n.unit === undefined || !names(n.key, suffixes[n.unit] ?? '?'));
   expect(wrong).toEqual([]);
 });
 

@@ -1,14 +1,4 @@
-/** One electricity bill. */
-export type Bill = {
-  /** ISO date of the first day of the period. */
-  readonly fromDate: string;
-  /** ISO date of the day after its last day (the next period begins here). */
-  readonly toDate: string;
-  readonly kwh: number;
-  readonly costUsd?: number | undefined;
-  /** The meter was not read. */
-  readonly estimated?: boolean | undefined;
-};
+import type { Bill } from '../../visit/bills';
 
 const DAY_MS = 86_400_000;
 

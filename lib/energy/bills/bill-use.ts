@@ -1,6 +1,7 @@
+import type { Bill } from '../../visit/bills';
 import type { Saying } from '../../visit/wording';
 import rules from '../data/bill-rules.json';
-import { type Bill, billDays, dayNumber, monthOfDay } from './bill-model';
+import { billDays, dayNumber, monthOfDay } from './bill-model';
 import { bestChangePoint } from './change-point-fit';
 import {
   type BillPoint,
@@ -23,8 +24,8 @@ export type BillUse = {
   readonly baseKwhPerYear: number;
   readonly heatingKwhPerYear: number;
   readonly coolingKwhPerYear: number;
-  /** Whose monthly temperatures were used: those of the billed year, or a typical year's. */
-  readonly temperatures: 'billedYear' | 'typicalYear';
+  /** Whose temperatures were used: those printed on every bill, or for some or all a typical year's. */
+  readonly temperatures: 'bills' | 'typicalYear';
   readonly notes: readonly Saying[];
 };
 
@@ -34,15 +35,13 @@ export type BillUseInput = {
   readonly bills: readonly Bill[];
   /** Mean temperature of each month of a typical year, January first [F]. */
   readonly typicalMonthMeanF: readonly number[];
-  /** The same for the billed year, if the user has it; wins over the typical year for the fit [F]. */
-  readonly billedMonthMeanF?: readonly number[];
 };
 
 /**
  * Splits billed electricity into base, heating and cooling use by a change-point line, and says whether the fit can
  * be relied on.
  *
- * @param input  bills and monthly mean temperatures
+ * @param input  bills, which may carry their own mean temperature, and monthly mean temperatures of a typical year
  * @returns the fit, yearly use in typical weather, verdict by CV(RMSE), notes
  * Fewer than nine usable periods, or no answer to the weather: unusable. Fewer than twelve, temperatures of a
  * typical year, or several estimated reads: doubtful at best.
@@ -51,13 +50,12 @@ export type BillUseInput = {
  */
 export function billUse(input: BillUseInput): BillUse {
   const { usable, notes } = checkBills(input.bills);
-  const monthMeanF = input.billedMonthMeanF ?? input.typicalMonthMeanF;
   const points = usable.map((bill) => ({
     ...bill,
-    meanF: periodMeanF(bill, monthMeanF),
+    meanF: bill.meanOutdoorF ?? periodMeanF(bill, input.typicalMonthMeanF),
     kwhPerDay: bill.kwh / billDays(bill),
   }));
-  const temperatures = input.billedMonthMeanF === undefined ? 'typicalYear' : 'billedYear';
+  const temperatures = usable.some((b) => b.meanOutdoorF === undefined) ? 'typicalYear' : 'bills';
   const fit = bestChangePoint(points);
   const year = (kwhPerDay: (meanF: number) => number): number =>
     input.typicalMonthMeanF.reduce((sum, f, m) => sum + kwhPerDay(f) * (DAYS_OF_MONTH[m] ?? 0), 0);

@@ -1,6 +1,7 @@
+import type { Bill } from '../../visit/bills';
 import type { Saying } from '../../visit/wording';
 import rules from '../data/bill-rules.json';
-import { type Bill, billDays, dayNumber } from './bill-model';
+import { billDays, dateOfDay, dayNumber } from './bill-model';
 
 export type CheckedBills = {
   /** In order of time, without overlap; estimated reads joined with the next real one. */
@@ -22,12 +23,10 @@ export function checkBills(bills: readonly Bill[]): CheckedBills {
   const dated = bills.filter((bill) => {
     const good = dayNumber(bill.fromDate) !== undefined && billDays(bill) > 0;
     if (!good) notes.push({ code: 'billsDatesWrong', values: { from: bill.fromDate, to: bill.toDate } });
-    const counted = bill.kwh >= 0;
-    if (!counted) notes.push({ code: 'billsNegativeKwh', values: { from: bill.fromDate, kwh: bill.kwh } });
-    return good && counted;
+    return good;
   });
   const rising = [...dated].sort((a, b) => (a.fromDate < b.fromDate ? -1 : Number(a.fromDate > b.fromDate)));
-  const apart = withoutOverlap(rising, notes).map((bill) => unswapped(bill, notes));
+  const apart = withoutOverlap(endsShared(rising), notes).map((bill) => unswapped(bill, notes));
   const joined = joinEstimated(apart, notes);
   const usable = joined.filter((bill) => lengthIsUsable(bill, notes));
   noteGaps(usable, notes);
@@ -36,6 +35,21 @@ export function checkBills(bills: readonly Bill[]): CheckedBills {
     notes.push({ code: 'billsFewerThanYear', values: { periods: usable.length, days } });
   }
   return { usable, notes };
+}
+
+/**
+ * Where more bills begin the day after the one before ends than on that day itself, the last day counts as billed:
+ * every period then ends a day later.
+ */
+function endsShared(rising: readonly Bill[]): readonly Bill[] {
+  const steps = rising.slice(1).map((bill, i) => daysBetween(rising[i]?.toDate ?? '', bill.fromDate));
+  const inclusive = steps.filter((days) => days === 1).length;
+  if (inclusive <= steps.filter((days) => days === 0).length) return rising;
+  return rising.map((bill) => ({ ...bill, toDate: dateOfDay((dayNumber(bill.toDate) ?? 0) + 1) }));
+}
+
+function daysBetween(from: string, to: string): number {
+  return (dayNumber(to) ?? 0) - (dayNumber(from) ?? 0);
 }
 
 function withoutOverlap(rising: readonly Bill[], notes: Saying[]): Bill[] {
@@ -92,6 +106,12 @@ function merged(a: Bill, b: Bill): Bill {
     toDate: b.toDate,
     kwh: a.kwh + b.kwh,
     ...(a.costUsd === undefined || b.costUsd === undefined ? {} : { costUsd: a.costUsd + b.costUsd }),
+    ...(a.meanOutdoorF === undefined || b.meanOutdoorF === undefined
+      ? {}
+      : {
+          meanOutdoorF:
+            (a.meanOutdoorF * billDays(a) + b.meanOutdoorF * billDays(b)) / (billDays(a) + billDays(b)),
+        }),
   };
 }
 

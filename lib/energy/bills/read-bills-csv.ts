@@ -1,12 +1,14 @@
+import type { Bill } from '../../visit/bills';
 import { parseNumber } from '../../visit/parse-number';
 import type { Saying } from '../../visit/wording';
-import { type Bill, dateOfDay, dayNumber } from './bill-model';
+import { dateOfDay, dayNumber } from './bill-model';
 
 export type BillsRead = { readonly bills: readonly Bill[]; readonly notes: readonly Saying[] };
 
-type Column = 'from' | 'to' | 'kwh' | 'cost' | 'estimated';
+type Column = 'from' | 'to' | 'kwh' | 'cost' | 'estimated' | 'temperature';
 
 const HEADERS: readonly (readonly [Column, RegExp])[] = [
+  ['temperature', /temp|°|degrees/i],
   ['kwh', /kwh|usage|consumption|energy used|^use$|units used/i],
   ['cost', /cost|amount|charge|total|usd|\$|price/i],
   ['estimated', /estimat|read type|reading type|^type$/i],
@@ -70,12 +72,14 @@ function rowOf(cells: readonly string[], columns: Partial<Record<Column, number>
   if (end === undefined) return undefined;
   const start = from?.start ?? (to?.month === true ? to.start : undefined);
   const cost = parseNumber(cell('cost'));
+  const mean = parseNumber(cell('temperature'));
   return {
     // an empty start is filled from the row before
     fromDate: start === undefined ? '' : dateOfDay(start),
     toDate: dateOfDay(end),
     kwh: kwh.value,
     ...(cost.kind === 'number' ? { costUsd: cost.value } : {}),
+    ...(mean.kind === 'number' ? { meanOutdoorF: mean.value } : {}),
     ...(/^(e|est|estimated?|yes|true|y)\b/i.test(cell('estimated')) ? { estimated: true } : {}),
   };
 }

@@ -1,12 +1,7 @@
+import type { FlatTariff, SeasonalTariff, TimeOfUseTariff } from '../../visit/tariff';
 import { HOURS_OF_DAY, MONTHS } from '../climate-model';
 import calendar from '../data/tariff-calendar.json';
-import {
-  type DayKind,
-  type FlatTariff,
-  periodCovers,
-  type SeasonalTariff,
-  type TimeOfUseTariff,
-} from './tariff-model';
+import { type DayKind, periodCovers } from './tariff-model';
 
 /**
  * Mean price of each hour of day in each month, for tariffs whose price does not depend on the amount used.

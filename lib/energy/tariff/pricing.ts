@@ -1,7 +1,7 @@
+import type { Tariff } from '../../visit/tariff';
 import { type Climate, HOURS_OF_DAY, MONTHS } from '../climate-model';
 import defaults from '../data/load-defaults.json';
 import { hourlyPrices } from './hourly-prices';
-import type { EnergyTariff } from './tariff-model';
 import { tieredAddedUsd } from './tiered-cost';
 
 /** A tariff made ready for the bins of one climate. */
@@ -25,7 +25,7 @@ export type Pricing =
  * @param otherKwhPerMonth  what the rest of the house uses each month, for tiered tariffs; left out = assumed
  * Check: tests/energy/tariff/pricing.test.ts
  */
-export function pricingOf(tariff: EnergyTariff, climate: Climate, otherKwhPerMonth?: number): Pricing {
+export function pricingOf(tariff: Tariff, climate: Climate, otherKwhPerMonth?: number): Pricing {
   if (tariff.kind === 'tiered') {
     const other = otherKwhPerMonth ?? defaults.otherUseKwhPerMonth.value;
     return { kind: 'byAmount', monthUsd: (month, kwh) => tieredAddedUsd(tariff, month + 1, other, kwh) };

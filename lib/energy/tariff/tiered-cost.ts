@@ -1,5 +1,5 @@
 import { invariant } from '../../math/invariant';
-import type { TieredTariff } from './tariff-model';
+import type { TieredTariff } from '../../visit/tariff';
 
 /**
  * Energy charge of one month under a tiered tariff; the fixed charge stays apart.

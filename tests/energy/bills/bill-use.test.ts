@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import type { Bill } from '@/lib/energy/bills/bill-model';
 import { billUse } from '@/lib/energy/bills/bill-use';
 import words from '@/lib/energy/wording/en.json';
+import type { Bill } from '@/lib/visit/bills';
 import reference from '../../reference/seasonal-bills.json';
 
 const { checks } = reference;
@@ -9,18 +9,15 @@ const typicalMonthMeanF = checks.temperatures_F;
 const starts = Array.from({ length: 13 }, (_, i) =>
   i < 12 ? `2025-${String(i + 1).padStart(2, '0')}-01` : '2026-01-01',
 );
-const billsOf = (kwhPerDay: readonly number[]): Bill[] =>
+const billsOf = (kwhPerDay: readonly number[], billed = true): Bill[] =>
   kwhPerDay.map((kwh, i) => ({
     fromDate: starts[i] ?? '',
     toDate: starts[i + 1] ?? '',
     kwh: kwh * (checks.days[i] ?? 0),
+    ...(billed ? { meanOutdoorF: typicalMonthMeanF[i] ?? 0 } : {}),
   }));
 const use = (kwhPerDay: readonly number[], billed = true) =>
-  billUse({
-    bills: billsOf(kwhPerDay),
-    typicalMonthMeanF,
-    ...(billed ? { billedMonthMeanF: typicalMonthMeanF } : {}),
-  });
+  billUse({ bills: billsOf(kwhPerDay, billed), typicalMonthMeanF });
 
 describe('outside: splitting the constructed bills [constructed]', () => {
   it('base, heating and cooling of the year add up to the bills', () => {
@@ -64,7 +61,6 @@ describe('wiring: verdicts', () => {
       billUse({
         bills: billsOf(checks.exact_5P.kWh_per_day).slice(0, n),
         typicalMonthMeanF,
-        billedMonthMeanF: typicalMonthMeanF,
       }).verdict;
     expect([12, 11, 9, 8, 0].map(short)).toEqual(['accept', 'doubtful', 'doubtful', 'unusable', 'unusable']);
   });

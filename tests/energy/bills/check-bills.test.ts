@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { type Bill, dateOfDay, dayNumber } from '@/lib/energy/bills/bill-model';
+import { dateOfDay, dayNumber } from '@/lib/energy/bills/bill-model';
 import { checkBills } from '@/lib/energy/bills/check-bills';
 import words from '@/lib/energy/wording/en.json';
+import type { Bill } from '@/lib/visit/bills';
 
 const months = [
   '2025-01-01',
@@ -39,6 +40,12 @@ describe('wiring: sorting bills out', () => {
     expect(codes(doubled)).toEqual(['billsOverlap']);
   });
 
+  it('bills that end the day before the next begins are a day longer; none of their days is a gap', () => {
+    const dayBefore = (date: string) => dateOfDay((dayNumber(date) ?? 0) - 1);
+    const inclusive = year.map((bill) => ({ ...bill, toDate: dayBefore(bill.toDate) }));
+    expect(checkBills(inclusive)).toEqual({ usable: year, notes: [] });
+  });
+
   it('a missing month is named; the rest is used', () => {
     const gap = year.filter((_, i) => i !== 4);
     const { usable, notes } = checkBills(gap);
@@ -66,17 +73,16 @@ describe('wiring: sorting bills out', () => {
     expect(checkBills(changed(11, { estimated: true })).usable).toHaveLength(12);
   });
 
-  it('impossible dates, negative use and odd lengths are left out and named', () => {
+  it('impossible dates and odd lengths are left out and named', () => {
     expect(codes(changed(0, { fromDate: '2025-02-30' }))).toContain('billsDatesWrong');
     expect(codes(changed(0, { fromDate: '2025-02-01', toDate: '2025-01-01' }))).toContain('billsDatesWrong');
-    expect(codes(changed(0, { kwh: -5 }))).toContain('billsNegativeKwh');
     expect(codes(changed(0, { fromDate: '2025-01-20' }))).toContain('billsTooShort');
     expect(codes(changed(0, { fromDate: '2024-10-01' }))).toContain('billsTooLong');
   });
 
   it('has words for every note it can make', () => {
     const phrases: Readonly<Record<string, string>> = words;
-    const named = ['billsDatesWrong', 'billsNegativeKwh', 'billsOverlap', 'billsSwapped', 'billsPriceOdd'];
+    const named = ['billsDatesWrong', 'billsOverlap', 'billsSwapped', 'billsPriceOdd'];
     const more = ['billsEstimated', 'billsTooShort', 'billsTooLong', 'billsGap', 'billsFewerThanYear'];
     expect([...named, ...more].filter((code) => phrases[code] === undefined)).toEqual([]);
   });

@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { healthyUnit } from '@/lib/diagnostics/healthy-unit/healthy-unit';
-import type { Bill } from '@/lib/energy/bills/bill-model';
 import { climateFor } from '@/lib/energy/climate';
 import { monthMeansF } from '@/lib/energy/climate-model';
 import words from '@/lib/energy/wording/en.json';
 import { yearlyEnergy } from '@/lib/energy/yearly-energy';
+import type { Bill } from '@/lib/visit/bills';
 import { exampleLoss, exampleVisit, scenarioNamed } from '../example-visit';
 
 const visit = exampleVisit({
@@ -41,12 +41,12 @@ function billsWith(base: number, heating: number, cooling: number): Bill[] {
     const toDate = m === 11 ? '2026-01-01' : `2025-${String(m + 2).padStart(2, '0')}-01`;
     const days = (Date.parse(toDate) - Date.parse(fromDate)) / 86_400_000;
     const perDay = base + heating * Math.max(0, 58 - f) + cooling * Math.max(0, f - 66);
-    return { fromDate, toDate, kwh: perDay * days };
+    return { fromDate, toDate, kwh: perDay * days, meanOutdoorF: f };
   });
 }
 
 const withBills = (bills: readonly Bill[]) =>
-  yearlyEnergy({ visit, healthy, loss: exampleLoss, climate, bills, billedMonthMeanF: means });
+  yearlyEnergy({ visit: { ...visit, bills: [...bills] }, healthy, loss: exampleLoss, climate });
 
 describe('identity: the load scaled to the bills', () => {
   const bills = billsWith(20, 1.4, 1.7);

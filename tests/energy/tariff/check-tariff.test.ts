@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { checkTariff } from '@/lib/energy/tariff/check-tariff';
-import type { EnergyTariff, TimeOfUseTariff } from '@/lib/energy/tariff/tariff-model';
 import words from '@/lib/energy/wording/en.json';
+import type { Tariff, TimeOfUseTariff } from '@/lib/visit/tariff';
 
 const all = [1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12];
 const period = (fromHour: number, toHour: number, days: 'weekdays' | 'weekends' | 'all' = 'all') => ({
@@ -12,52 +12,96 @@ const period = (fromHour: number, toHour: number, days: 'weekdays' | 'weekends' 
   energyUsdPerKwh: 0.1,
 });
 const tou = (...periods: ReturnType<typeof period>[]): TimeOfUseTariff => ({ kind: 'timeOfUse', periods });
-const codes = (tariff: EnergyTariff) => [...new Set(checkTariff(tariff).map((f) => f.code))];
+const codes = (tariff: Tariff) => checkTariff(tariff).notes.map((f) => f.code);
 
 describe('wiring: faults of a tariff', () => {
-  it('none in a whole day, over midnight or split by kind of day', () => {
-    expect(checkTariff(tou(period(0, 24)))).toEqual([]);
-    expect(checkTariff(tou(period(6, 22), period(22, 6)))).toEqual([]);
-    expect(checkTariff(tou(period(0, 24, 'weekdays'), period(0, 24, 'weekends')))).toEqual([]);
+  it('none in a whole day, over midnight or split by kind of day; the tariff stays as it is', () => {
+    for (const whole of [
+      tou(period(0, 24)),
+      tou(period(6, 22), period(22, 6)),
+      tou(period(0, 24, 'weekdays'), period(0, 24, 'weekends')),
+      { ...tou(period(0, 16), period(18, 24)), otherUsdPerKwh: 0.3 },
+    ]) {
+      expect(checkTariff(whole)).toEqual({ tariff: whole, notes: [] });
+    }
   });
 
-  it('a gap names month, kind of day and first hour; a price for the rest closes it', () => {
-    const gap = tou(period(0, 16), period(18, 24));
-    expect(checkTariff(gap)[0]).toEqual({
-      code: 'tariffHourMissing',
-      values: { month: 1, day: 'weekday', hour: 16 },
+  it('a gap in the day names its hours, kind of day and months; the mean of the other prices stands in', () => {
+    const dear = { ...period(18, 24), energyUsdPerKwh: 0.3 };
+    const { tariff, notes } = checkTariff(tou(period(0, 16), dear));
+    // by hand: (16 h x 0.1 + 6 h x 0.3) / 22 h
+    const mean = (16 * 0.1 + 6 * 0.3) / 22;
+    expect(tariff).toMatchObject({ otherUsdPerKwh: expect.closeTo(mean, 9) });
+    const where = { from: 16, to: 18, months: '1-12', price: 0.1545 };
+    expect(notes).toEqual([
+      { code: 'tariffHourMissing', values: { day: 'weekday', ...where } },
+      { code: 'tariffHourMissing', values: { day: 'weekend', ...where } },
+    ]);
+  });
+
+  it('overlapping periods: the first one counts', () => {
+    const { tariff, notes } = checkTariff(
+      tou(period(0, 17, 'weekdays'), period(16, 24, 'weekdays'), period(0, 24, 'weekends')),
+    );
+    expect(notes).toEqual([
+      { code: 'tariffHourTwice', values: { day: 'weekday', from: 16, to: 17, months: '1-12' } },
+    ]);
+    expect(tariff.kind).toBe('timeOfUse');
+  });
+
+  it('months left out take the price of the month before, over the turn of the year too', () => {
+    const season = (months: number[], energyUsdPerKwh: number) => ({ months, energyUsdPerKwh });
+    const { tariff, notes } = checkTariff({
+      kind: 'seasonal',
+      seasons: [season([3, 4, 5], 0.1), season([8, 9, 10, 11], 0.2)],
     });
-    expect(checkTariff(gap)).toHaveLength(24);
-    expect(checkTariff({ ...gap, otherUsdPerKwh: 0.1 })).toEqual([]);
+    expect(notes).toEqual([{ code: 'tariffMonthMissing', values: { months: '1-2, 6-7, 12' } }]);
+    expect(tariff).toEqual({
+      kind: 'seasonal',
+      seasons: [season([3, 4, 5, 6, 7], 0.1), season([1, 2, 8, 9, 10, 11, 12], 0.2)],
+    });
   });
 
-  it('overlapping periods', () => {
-    expect(codes(tou(period(0, 17), period(16, 24)))).toEqual(['tariffHourTwice']);
+  it('a month named twice keeps the first price', () => {
+    const season = (months: number[], energyUsdPerKwh: number) => ({ months, energyUsdPerKwh });
+    const { tariff, notes } = checkTariff({
+      kind: 'seasonal',
+      seasons: [season(all, 0.1), season([7], 0.4)],
+    });
+    expect(notes).toEqual([{ code: 'tariffMonthTwice', values: { months: '7' } }]);
+    expect(tariff).toEqual({ kind: 'seasonal', seasons: [season(all, 0.1)] });
   });
 
-  it('months left out or named twice', () => {
-    const season = (months: number[]) => ({ months, energyUsdPerKwh: 0.1 });
-    expect(codes({ kind: 'seasonal', seasons: [season([1, 2, 3])] })).toEqual(['tariffMonthMissing']);
-    expect(codes({ kind: 'seasonal', seasons: [season(all), season([7])] })).toEqual(['tariffMonthTwice']);
-    expect(checkTariff({ kind: 'seasonal', seasons: [season(all)] })).toEqual([]);
-  });
-
-  it('tiers must rise and end open', () => {
-    const tiered = (...ends: (number | undefined)[]): EnergyTariff => ({
+  it('tiers are put in order and end open', () => {
+    const tiered = (...ends: (number | undefined)[]): Tariff => ({
       kind: 'tiered',
-      seasons: [{ months: all, tiers: ends.map((upToKwh) => ({ upToKwh, energyUsdPerKwh: 0.1 })) }],
+      seasons: [
+        {
+          months: all,
+          tiers: ends.map((upToKwh, i) => ({
+            ...(upToKwh === undefined ? {} : { upToKwh }),
+            energyUsdPerKwh: (10 + i) / 100,
+          })),
+        },
+      ],
     });
-    expect(checkTariff(tiered(500, 1_000, undefined))).toEqual([]);
+    expect(checkTariff(tiered(500, 1_000, undefined))).toEqual({
+      tariff: tiered(500, 1_000, undefined),
+      notes: [],
+    });
     expect(codes(tiered(1_000, 500, undefined))).toEqual(['tariffTiersBroken']);
     expect(codes(tiered(500, 1_000))).toEqual(['tariffTiersBroken']);
-    expect(codes(tiered())).toEqual(['tariffTiersBroken']);
+    const { tariff } = checkTariff(tiered(1_000, 500, undefined));
+    expect(tariff.kind === 'tiered' ? tariff.seasons[0]?.tiers : []).toEqual([
+      { upToKwh: 500, energyUsdPerKwh: 0.11 },
+      { upToKwh: 1_000, energyUsdPerKwh: 0.1 },
+      { energyUsdPerKwh: 0.12 },
+    ]);
   });
 
-  it('a negative price, and words for every fault', () => {
-    expect(codes({ kind: 'flat', energyUsdPerKwh: -0.1 })).toEqual(['tariffNegativePrice']);
+  it('words for every fault', () => {
     const named = Object.keys(words).filter((key) => key.startsWith('tariff'));
     expect(named).toEqual([
-      'tariffNegativePrice',
       'tariffMonthMissing',
       'tariffMonthTwice',
       'tariffTiersBroken',

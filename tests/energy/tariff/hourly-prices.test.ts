@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { hourlyPrices } from '@/lib/energy/tariff/hourly-prices';
-import type { SeasonalTariff, TimeOfUseTariff } from '@/lib/energy/tariff/tariff-model';
+import type { SeasonalTariff, TimeOfUseTariff } from '@/lib/visit/tariff';
 
 const all = [1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12];
 const tou: TimeOfUseTariff = {

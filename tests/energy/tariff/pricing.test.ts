@@ -3,7 +3,7 @@ import { climateFor } from '@/lib/energy/climate';
 import { hoursByMonthAndBin } from '@/lib/energy/climate-model';
 import { hourlyPrices } from '@/lib/energy/tariff/hourly-prices';
 import { pricingOf } from '@/lib/energy/tariff/pricing';
-import type { TieredTariff, TimeOfUseTariff } from '@/lib/energy/tariff/tariff-model';
+import type { TieredTariff, TimeOfUseTariff } from '@/lib/visit/tariff';
 
 const climate = climateFor({ kind: 'city', city: 'phoenix-az' });
 const all = [1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12];

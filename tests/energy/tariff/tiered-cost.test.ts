@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { TieredTariff } from '@/lib/energy/tariff/tariff-model';
 import { tieredAddedUsd, tieredMonthUsd } from '@/lib/energy/tariff/tiered-cost';
+import type { TieredTariff } from '@/lib/visit/tariff';
 
 const tariff: TieredTariff = {
   kind: 'tiered',
