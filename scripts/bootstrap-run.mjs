@@ -48,7 +48,7 @@ export function run(command, args, options = {}) {
  * @param {Readonly<Record<string, string>>} [more]
  */
 export function childEnv(more = {}) {
-  const env = { ...process.env, NEXT_TELEMETRY_DISABLED: '1', ...more };
-  const kept = Object.fromEntries(Object.entries(env).filter(([name]) => name !== 'NODE_ENV'));
-  return /** @type {NodeJS.ProcessEnv} */ (kept);
+  const { NODE_ENV: _callers, ...inherited } = process.env;
+  const kept = { ...inherited, NEXT_TELEMETRY_DISABLED: '1', ...more };
+  return /** @type {NodeJS.ProcessEnv} */ (/** @type {unknown} */ (kept));
 }

@@ -1,5 +1,4 @@
 import type { Style } from '@react-pdf/types';
-import { sheetFontFamily } from './sheet-fonts';
 
 /** Greys only: a copy machine must not lose anything. Text is black. */
 export const ink = {
@@ -34,10 +33,11 @@ export type Look = {
 /**
  * Styles of the sheet.
  *
+ * @param families    of letters, in the order in which a letter is looked for
  * @param scale       1 as a rule; less only when a sheet cannot be kept to two pages otherwise
  * @param lineHeight  distance of lines over size of type
  */
-export function makeLook(scale: number, lineHeight: number): Look {
+export function makeLook(families: string[], scale: number, lineHeight: number): Look {
   const of = (points: number, leading = lineHeight): Style => ({
     fontSize: points * scale,
     lineHeight: leading,
@@ -54,6 +54,6 @@ export function makeLook(scale: number, lineHeight: number): Look {
     title: { ...of(size.title, 1.15), ...bold },
     pageTwoTitle: { ...of(14, 1.15), ...bold },
     apr: { ...of(size.apr, 1.1), ...bold },
-    chart: { fontFamily: sheetFontFamily, fontSize: size.evidence * scale },
+    chart: { fontFamily: families, fontSize: size.evidence * scale },
   };
 }

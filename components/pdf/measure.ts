@@ -6,6 +6,7 @@ export type Heights = {
   /** Heights of the blocks `<prefix>0`, `<prefix>1`, ... in order. */
   readonly list: (prefix: string) => readonly number[];
   readonly count: (prefix: string) => number;
+  readonly entries: readonly (readonly [string, number])[];
 };
 
 type LaidOut = {
@@ -22,6 +23,21 @@ type LaidOut = {
 export function heightsOf(layout: unknown): Heights {
   const found = new Map<string, number>();
   collect(layout, found);
+  return heightsFrom(found);
+}
+
+/**
+ * Heights between those of two layouts of the same blocks, on a straight line.
+ *
+ * @param share  0 = the first, 1 = the second
+ */
+export function heightsBetween(first: Heights, second: Heights, share: number): Heights {
+  return heightsFrom(
+    new Map(first.entries.map(([name, height]) => [name, height + (second.of(name) - height) * share])),
+  );
+}
+
+function heightsFrom(found: ReadonlyMap<string, number>): Heights {
   const entries = [...found];
   const starting = (prefix: string) => entries.filter(([name]) => name.startsWith(prefix));
   return {
@@ -30,6 +46,7 @@ export function heightsOf(layout: unknown): Heights {
     list: (prefix) =>
       Array.from({ length: starting(prefix).length }, (_, i) => found.get(`${prefix}${i}`) ?? 0),
     count: (prefix) => starting(prefix).length,
+    entries,
   };
 }
 

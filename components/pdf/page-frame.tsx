@@ -2,7 +2,6 @@ import { Page, Text, View } from '@react-pdf/renderer';
 import type { ReactNode } from 'react';
 import type { Sheet } from '@/lib/sheet/sheet';
 import { ink, type Look, margin } from './look';
-import { sheetFontFamily } from './sheet-fonts';
 
 export type Paper = 'letter' | 'a4';
 
@@ -41,7 +40,7 @@ export function PageFrame({ sheet, size, look, bookmark, number, children }: Pro
       bookmark={bookmark}
       style={{
         fontSize: look.chart.fontSize,
-        fontFamily: sheetFontFamily,
+        fontFamily: look.chart.fontFamily,
         color: ink.text,
         backgroundColor: ink.paper,
         paddingHorizontal: margin.sides,

@@ -59,6 +59,7 @@ function documentFacts(c: Composing): Omit<Sheet, 'pageOne' | 'pageTwo'> {
     modelVersion: c.modelVersion,
     footer: phrase(words, 'footer.line', { id: visit.id, date, version: c.modelVersion }),
     pageOf: words.phrases['footer.page'],
+    notDrawn: { label: phrase(words, 'notDrawn.label'), text: phrase(words, 'notDrawn.text') },
   };
 }
 

@@ -129,6 +129,8 @@ export type Sheet = {
   readonly footer: string;
   /** "page {page} of {pages}" with the two numbers still to be filled in. */
   readonly pageOf: string;
+  /** Said where letters of a name cannot be printed and stand as their numbers. */
+  readonly notDrawn: LabelledText;
 
   readonly pageOne: {
     readonly heading: string;

@@ -79,6 +79,23 @@ function expectInsideMargins(pdf: Uint8Array): void {
   expect(outside).toEqual([]);
 }
 
+/** Words that cover one another: printed over, or run into the next line. */
+function expectNoOverlap(pdf: Uint8Array): void {
+  const { words } = wordsOf(pdf);
+  const pairs = words.flatMap((a, i) =>
+    words
+      .slice(i + 1, i + 200)
+      .filter((b) => a.page === b.page && overlapPt(a.left, a.right, b.left, b.right) > 1)
+      .filter((b) => overlapPt(a.top, a.bottom, b.top, b.bottom) > 0.35 * (a.bottom - a.top))
+      .map((b) => [a, b]),
+  );
+  expect(pairs).toEqual([]);
+}
+
+function overlapPt(low: number, high: number, otherLow: number, otherHigh: number): number {
+  return Math.min(high, otherHigh) - Math.max(low, otherLow);
+}
+
 describe.each(papers)('the sheet on %s', (paper) => {
   const sheet = composeSheet(orificeInput);
   let once: Promise<Uint8Array> | undefined;
@@ -141,6 +158,7 @@ describe.each(papers)('the sheet on %s', (paper) => {
     const pdf = await renderSheetPdf(crowded, { paper });
     expect(poppler('pdfinfo', ['FILE'], pdf).out).toMatch(/Pages: +2\n/);
     expectInsideMargins(pdf);
+    expectNoOverlap(pdf);
     // Long names break over lines, with or without a hyphen: compared without blanks and hyphens.
     const dense = (text: string) => text.replace(/[\s\u00ad-]+/g, '');
     const text = dense(textOf(pdf));
@@ -181,16 +199,47 @@ describe('the document', () => {
     expect(fonts.filter((line) => !/AtkinsonHyperlegible/.test(line) || !/ yes yes /.test(line))).toEqual([]);
   });
 
-  test('wiring: a name in letters the font lacks is shown with a stand-in and overlaps nothing', async () => {
+  test('wiring: names in other letters are printed in their own fonts, in the right order, and on one baseline', async () => {
+    const site = {
+      ...orificeInput.visit.site,
+      customer: '\u05e9\u05dc\u05d5\u05dd \u05db\u05d4\u05df',
+      street: '12 Nguy\u1ec5n Way',
+      town: '\u0645\u062d\u0645\u062f',
+    };
     const visit = {
       ...orificeInput.visit,
-      site: {
-        ...orificeInput.visit.site,
-        customer: '\u0141ukasz \u{1f600} \u05e9\u05dc\u05d5\u05dd \u00d1and\u00fa',
-      },
+      site,
+      technician: '\u0395\u03bb\u03ad\u03bd\u03b7 \u0414\u043e\u043c',
     };
-    const text = textOf(await renderSheetPdf(composeSheet({ ...orificeInput, visit })));
-    expect(text).toContain('House: \u0141ukasz ? ???? \u00d1and\u00fa, 12 Sedge Lane');
+    const pdf = await renderSheetPdf(composeSheet({ ...orificeInput, visit }));
+    const { out } = poppler('pdffonts', ['FILE'], pdf);
+    expect(out).toMatch(/NotoSansHebrew/);
+    expect(out).toMatch(/NotoSansArabic/);
+    const text = textOf(pdf);
+    for (const part of [
+      '\u05e9\u05dc\u05d5\u05dd',
+      '\u0645\u062d\u0645\u062f',
+      ', 12 Nguy\u1ec5n Way,',
+      '\u0395\u03bb\u03ad\u03bd\u03b7 \u0414\u043e\u043c',
+    ]) {
+      expect(text).toContain(part);
+    }
+    // Drawn from left to right, the second word of the Hebrew name comes first.
+    expect(text.indexOf('\u05db\u05d4\u05df')).toBeLessThan(text.indexOf('\u05e9\u05dc\u05d5\u05dd'));
+    expectInsideMargins(pdf);
+    expectNoOverlap(pdf);
+  });
+
+  test('wiring: what no font draws stands as its number, and page one says so', async () => {
+    const visit = {
+      ...orificeInput.visit,
+      site: { ...orificeInput.visit.site, customer: '\u738b\u5c0f\u660e \u{1f600}' },
+    };
+    const pdf = await renderSheetPdf(composeSheet({ ...orificeInput, visit }));
+    const text = textOf(pdf);
+    expect(text).toContain('House: [U+738B U+5C0F U+660E] [U+1F600], 12 Sedge Lane');
+    expect(text).toContain('Letters: some could not be printed');
+    expect(textOf(await rendered())).not.toContain('could not be printed');
   });
 });
 
@@ -215,6 +264,7 @@ describe('the demo visits', () => {
       expect(out).toMatch(/Pages: +2\n/);
       expectOnPaper(pdf, sheet);
       expectInsideMargins(pdf);
+      expectNoOverlap(pdf);
       const { shown, counted } = doubtsOnPaper(pdf, sheet);
       expect(shown + counted).toBe(sheet.pageTwo.doubts.sentences.length);
       // A code without words would stand as "someCode" or "family.someCode".
