@@ -16,7 +16,10 @@ const inUse: Partial<Record<AssumptionKey, (s: Situation) => boolean>> = {
   liquidSubcoolingFd: ({ visit }) =>
     visit.runs.some((r) => r.dischargeLineF !== undefined && r.liquidLineF === undefined),
   grilleFreeAreaFrac: ({ visit }) =>
-    visit.runs.some((r) => r.grilleFaceFpm !== undefined && r.grilleFreeAreaFrac === undefined),
+    visit.runs.some(
+      (r) =>
+        (r.grilleFaceFpm ?? r.grilleFacePointsFpm?.[0]) !== undefined && r.grilleFreeAreaFrac === undefined,
+    ),
   heatingBalanceF: ({ visit }) => visit.unit.kind === 'heatPump',
   stayYears: ({ visit }) => visit.site.stayYears === undefined,
   ageYears: ({ visit }) => visit.unit.manufactureYear === undefined,

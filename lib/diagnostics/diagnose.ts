@@ -9,6 +9,7 @@ import { conditionsOf } from './loss/conditions-of-run';
 import { faultRoute } from './loss/fault-route';
 import { lossOfVisit, type RouteOfMode } from './loss/loss-of-visit';
 import { type RunEvidence, runEvidence } from './loss/run-evidence';
+import { measuringOfRun } from './measuring/measuring-of-run';
 import { plainReadings } from './plain-readings';
 import { airConflicts } from './plausibility/air-conflicts';
 import { dangersOfRun, observedDangers } from './plausibility/dangers';
@@ -109,6 +110,7 @@ function readRun(context: RunContext): ReadRun {
       derived,
       targets,
       noTargets,
+      measuring: measuringOfRun(context, derived, targets),
       plain: plainReadings(targets, flags),
       weighed: weighedReadings(run, derived, features),
     },

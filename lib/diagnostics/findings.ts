@@ -3,6 +3,7 @@ import type { Basis } from '../visit/basis';
 import type { CauseId } from '../visit/cause';
 import type { Mode } from '../visit/run';
 import type { Saying } from '../visit/wording';
+import type { RunMeasuring } from './measuring/measuring';
 
 /** One input of a derived value: the reading, the plate, or an assumption. */
 export type DerivedInput = {
@@ -104,6 +105,8 @@ export type RunFindings = {
   readonly targets: readonly Target[];
   /** Quantities for which no rule has an answer at these conditions, and why; words under `note.<code>`. */
   readonly noTargets?: readonly { readonly id: string; readonly note: Saying }[];
+  /** What the measuring screens show beyond the derived values. */
+  readonly measuring?: RunMeasuring;
   /** Plain one-line readings for the homeowner; words under `homeowner.<code>`. */
   readonly plain?: readonly Saying[];
   /** What the causes were weighed on. */

@@ -47,6 +47,8 @@ export function unitWords(unit: string): string {
     in2: 'sq in',
     ft2: 'sq ft',
     uF: 'µF',
+    in: 'in',
+    count: '',
     year: '',
     ratio: '',
     shape: '',

@@ -1,6 +1,7 @@
 import { atOriginalPlace, leaveGap, withoutGaps } from './gaps';
 import type { Issue, Result } from './issue';
 import { issueFromZod } from './issue-from-zod';
+import { tableIssuesGathered } from './table-issues';
 import { valueWords } from './typed-value';
 import { SCHEMA_VERSION, Visit } from './visit';
 
@@ -16,7 +17,8 @@ export function readVisit(data: unknown): Result<Visit> {
   if (version !== undefined) return { ok: false, issues: [version] };
   const parsed = Visit.safeParse(data, { reportInput: true });
   if (!parsed.success) {
-    return { ok: false, issues: parsed.error.issues.flatMap((i) => issueFromZod(i, data)) };
+    const issues = parsed.error.issues.flatMap((i) => issueFromZod(i, data));
+    return { ok: false, issues: tableIssuesGathered(issues, data) };
   }
   const conflicts = visitConflicts(parsed.data);
   return conflicts.length === 0 ? { ok: true, value: parsed.data } : { ok: false, issues: conflicts };
@@ -54,8 +56,8 @@ export function readDraft(data: unknown): DraftReading {
 
 /**
  * What an unusable field takes with it: a choice with a broken price is left out whole, since a total without one
- * line would be wrong; so does a flat tariff or a climate; of a tariff in parts, of own bins and of bills only the row
- * goes; a record that lacks an indispensable field goes as a whole; any other field goes alone.
+ * line would be wrong; so does a flat tariff, a climate or a charging table; of a tariff in parts, of own bins and of
+ * bills only the row goes; a record that lacks an indispensable field goes as a whole; any other field goes alone.
  */
 function leftOut(issue: Issue): string[] {
   const path = issue.path.split('.');
@@ -64,6 +66,7 @@ function leftOut(issue: Issue): string[] {
   if (row !== undefined) return row;
   if (path[0] === 'tariff') return TARIFF_EXTRAS.includes(path[1] ?? '') ? path : ['tariff'];
   if (path[0] === 'site' && path[1] === 'climate') return ['site', 'climate'];
+  if (path[0] === 'unit' && path[1] === 'chargingTables' && path[2] !== undefined) return path.slice(0, 3);
   return issue.code === 'missing' ? path.slice(0, -1) : path;
 }
 

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { quantity, text } from './quantity';
+import { quantity, text, wholeQuantity } from './quantity';
 
 export const Mode = z.enum(['cooling', 'heating']).meta({ label: 'Mode' });
 export type Mode = z.infer<typeof Mode>;
@@ -44,6 +44,8 @@ export const Run = z.strictObject({
 
   airflowCfm: quantity('Airflow measured directly', 'cfm', 100, 4_000).optional(),
   grilleAreaIn2: quantity('Return grille gross area', 'in2', 20, 3_000).optional(),
+  grilleWidthIn: quantity('Return grille width', 'in', 4, 80).optional(),
+  grilleHeightIn: quantity('Return grille height', 'in', 4, 60).optional(),
   grilleFreeAreaFrac: quantity('Free-area factor of the grille', 'frac', 0.3, 1).optional(),
   grilleFaceFpm: quantity('Mean face velocity at the grille', 'fpm', 20, 2_000).optional(),
   grilleFacePointsFpm: z
@@ -66,6 +68,7 @@ export const Run = z.strictObject({
   fanCapUf: quantity('Fan run capacitor, measured', 'uF', 0, 80).optional(),
 
   stripKw: quantity('Electric heat energised', 'kW', 1, 40).optional(),
+  stripElementCount: wholeQuantity('Heating elements energised', 'count', 1, 8).optional(),
   stripA: quantity('Electric heat amps', 'A', 0, 200).optional(),
   stripV: quantity('Electric heat volts', 'V', 90, 520).optional(),
 

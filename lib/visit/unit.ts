@@ -11,6 +11,12 @@ export type MeteringDevice = z.infer<typeof MeteringDevice>;
 export const BlowerKind = z.enum(['psc', 'ecm']).meta({ label: 'Blower motor' });
 export type BlowerKind = z.infer<typeof BlowerKind>;
 
+/** Between which pressure ports the indoor coil lies: before the blower, after it, or between neither pair. */
+export const CoilCountedIn = z
+  .enum(['returnStatic', 'supplyStatic', 'neither'])
+  .meta({ label: 'Where the indoor coil lies between the pressure ports' });
+export type CoilCountedIn = z.infer<typeof CoilCountedIn>;
+
 /** Ratings from the plate or the makers' papers; a key left out means unknown. Old and new procedures are never mixed. */
 export const Ratings = z.strictObject({
   seerBtuPerWh: quantity('SEER', 'Btu/Wh', 5, 30).optional(),
@@ -95,6 +101,8 @@ export const Unit = z.strictObject({
     .optional(),
   cutOutF: quantity('Compressor rests below', 'F', -40, 50).optional(),
   blower: BlowerKind.optional(),
+  ratedStaticInWc: quantity('Highest external static on the nameplate', 'in. w.c.', 0.1, 2).optional(),
+  coilCountedIn: CoilCountedIn.optional(),
   chargingTables: z.array(ChargingTable).max(2).optional(),
   note: text('Note on the unit', 2_000).optional(),
 });

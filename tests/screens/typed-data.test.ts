@@ -98,3 +98,76 @@ test('wiring: a draft of stored numbers is read as it is', () => {
   const { data } = named({ ...base, runs: [run] });
   expect(data.runs).toEqual([run]);
 });
+
+test('wiring: blank points of a traverse are left out, and an issue finds its point', () => {
+  const { data, rows } = named({
+    ...base,
+    runs: [{ id: 'a', mode: 'cooling', grilleFacePointsFpm: ['320', ' ', '3x', '410'] }],
+  });
+  const { visit, issues } = readDraft(data);
+  expect(issues.map((issue) => formPath(issue.path, rows))).toEqual(['runs.0.grilleFacePointsFpm.2']);
+  expect(visit?.runs[0]?.grilleFacePointsFpm).toEqual([320, 410]);
+  const blank = named({ ...base, runs: [{ id: 'a', mode: 'cooling', grilleFacePointsFpm: ['', ''] }] });
+  expect(blank.data.runs).toEqual([{ id: 'a', mode: 'cooling' }]);
+});
+
+test('wiring: a charging table typed in any order is read in rising order, without its blank rows and columns', () => {
+  const { data } = named({
+    ...base,
+    unit: {
+      kind: 'heatPump',
+      nominalTons: '3',
+      chargingTables: [
+        {
+          mode: 'cooling',
+          outdoorF: ['95', '', '75 F'],
+          indoorF: ['67', '59', ''],
+          suctionPsig: [
+            ['136', '120', ''],
+            ['', '', ''],
+            ['126', '110 psig', ''],
+          ],
+          dischargePsig: [['', '', '']],
+        },
+        { mode: 'heating', outdoorF: ['', ''], indoorF: [''] },
+      ],
+    },
+  });
+  const { visit, issues } = readDraft(data);
+  expect(issues).toEqual([]);
+  expect(visit?.unit.chargingTables).toEqual([
+    {
+      mode: 'cooling',
+      outdoorF: [75, 95],
+      indoorF: [59, 67],
+      suctionPsig: [
+        [110, 126],
+        [120, 136],
+      ],
+    },
+  ]);
+});
+
+test('wiring: an unfinished table is one issue at its field of the form; the rest of the visit counts', () => {
+  const { data, rows } = named({
+    ...base,
+    unit: {
+      kind: 'heatPump',
+      nominalTons: '3',
+      chargingTables: [
+        { mode: 'cooling', outdoorF: ['', ''], indoorF: [''] },
+        {
+          mode: 'heating',
+          outdoorF: ['60', '', '20'],
+          indoorF: ['', '70'],
+          dischargePsig: [['', '400'], [], ['', '']],
+        },
+      ],
+    },
+  });
+  const { visit, issues } = readDraft(data);
+  expect(issues.map((issue) => [issue.code, formPath(issue.path, rows)])).toEqual([
+    ['missing', 'unit.chargingTables.1.dischargePsig.2.1'],
+  ]);
+  expect(visit?.unit).toEqual({ kind: 'heatPump', nominalTons: 3, chargingTables: [] });
+});

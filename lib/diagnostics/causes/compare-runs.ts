@@ -1,10 +1,13 @@
+import type { ReadingName } from '../../visit/run';
 import { derivedById } from '../derived/derive-run';
 import type { DerivedValue, RunComparison, Target } from '../findings';
-import { type RunContext, reading } from '../run-context';
+import conditions from '../measuring/data/measuring.json';
+import type { RunContext } from '../run-context';
+import { readingOf } from '../sourced';
 
 /** A run as it is compared. */
 export type ComparedRun = {
-  readonly context: RunContext;
+  readonly context: Pick<RunContext, 'run'>;
   readonly derived: readonly DerivedValue[];
   readonly targets: readonly Target[];
 };
@@ -29,7 +32,7 @@ const COMPARED: readonly string[] = [
 ];
 
 /** Conditions may differ by this much before a comparison needs a warning. */
-const SAME_WEATHER_FD = 5;
+const SAME_WEATHER_FD = conditions.conditions.outdoorAirF.value;
 /** A change beyond this many standard uncertainties is real. */
 const REAL_SIGMAS = 2;
 
@@ -37,17 +40,23 @@ const REAL_SIGMAS = 2;
  * What changed between two runs of one mode: before and after a step.
  *
  * @param before,after  two runs of the same mode
+ * @param ids  derived values and readings to compare, in order; what is worth it for the causes when left out
  * @returns changes of everything read in both, with their uncertainty; errors shared by both runs (assumptions, the
  * site) cancel and are left out of it
  * Check: tests/diagnostics/causes/compare-runs.test.ts
  */
-export function compareRuns(before: ComparedRun, after: ComparedRun): RunComparison {
-  const changes = COMPARED.flatMap((id) => {
+export function compareRuns(
+  before: ComparedRun,
+  after: ComparedRun,
+  ids: readonly string[] = COMPARED,
+): RunComparison {
+  const changes = ids.flatMap((id) => {
     const a = readingOrDerived(before, id);
     const b = readingOrDerived(after, id);
     if (a === undefined || b === undefined) return [];
     const sd = Math.hypot(a.sd, b.sd);
     const target = after.targets.find((t) => t.id === id);
+    const targetBefore = before.targets.find((t) => t.id === id) ?? target;
     return [
       {
         id,
@@ -56,7 +65,9 @@ export function compareRuns(before: ComparedRun, after: ComparedRun): RunCompari
         after: b.value,
         sd,
         real: Math.abs(b.value - a.value) > REAL_SIGMAS * sd,
-        ...(target === undefined ? {} : { towardsTarget: isNearer(target, a.value, b.value) }),
+        ...(target === undefined || targetBefore === undefined
+          ? {}
+          : { towardsTarget: isNearer(targetBefore, a.value, target, b.value) }),
       },
     ];
   });
@@ -79,10 +90,9 @@ function readingOrDerived(
   run: ComparedRun,
   id: string,
 ): { readonly value: number; readonly sd: number; readonly unit: string } | undefined {
-  if (id === 'dischargeLineF') return reading(run.context, 'dischargeLineF');
   const value = derivedById(run.derived, id);
   return value === undefined
-    ? undefined
+    ? readingOf(run.context.run, id as ReadingName)
     : { value: value.value, sd: instrumentPart(value), unit: value.unit };
 }
 
@@ -93,8 +103,9 @@ function instrumentPart(value: DerivedValue): number {
   return value.sd * Math.sqrt(Math.min(1, share));
 }
 
-function isNearer(target: Target, before: number, after: number): boolean {
-  const distance = (x: number): number => Math.max(0, target.low - x, x - target.high);
-  const [was, is] = [distance(before), distance(after)];
-  return was === is ? Math.abs(after - target.value) < Math.abs(before - target.value) : is < was;
+/** Each reading against the target of its own conditions. */
+function isNearer(targetBefore: Target, before: number, targetAfter: Target, after: number): boolean {
+  const distance = (target: Target, x: number): number => Math.max(0, target.low - x, x - target.high);
+  const [was, is] = [distance(targetBefore, before), distance(targetAfter, after)];
+  return was === is ? Math.abs(after - targetAfter.value) < Math.abs(before - targetBefore.value) : is < was;
 }

@@ -32,6 +32,29 @@ export function faceVelocity(context: RunContext): Sourced | undefined {
 }
 
 /**
+ * Gross area of the return grille from its width and height.
+ *
+ * @returns [in2]; absent when the area itself was typed
+ * Check: tests/diagnostics/derived-air.test.ts
+ */
+export function grilleGrossArea(context: RunContext): DerivedValue | undefined {
+  if (context.run.grilleAreaIn2 !== undefined) return undefined;
+  return derive({
+    id: 'grilleGrossAreaIn2',
+    unit: 'in2',
+    formula: 'gross area = width x height',
+    source: 'Definition',
+    inputs: { width: reading(context, 'grilleWidthIn'), height: reading(context, 'grilleHeightIn') },
+    compute: (v) => v.width * v.height,
+  });
+}
+
+/** Gross area of the return grille [in2]: as typed, else from width and height. */
+export function grilleArea(context: RunContext): Sourced | undefined {
+  return reading(context, 'grilleAreaIn2') ?? asSourced(grilleGrossArea(context));
+}
+
+/**
  * Free area of the return grille.
  *
  * @returns [in2]: gross area x free-area factor (400 in2 x 0.70 = 280 in2)
@@ -43,7 +66,7 @@ export function grilleFreeArea(context: RunContext): DerivedValue | undefined {
     unit: 'in2',
     formula: 'free area = gross area x free-area factor',
     source: TRAVERSE,
-    inputs: { area: reading(context, 'grilleAreaIn2'), factor: freeAreaFactor(context) },
+    inputs: { area: grilleArea(context), factor: freeAreaFactor(context) },
     compute: (v) => v.area * v.factor,
   });
 }
@@ -57,7 +80,7 @@ export function grilleAirflow(context: RunContext): DerivedValue | undefined {
     source: TRAVERSE,
     inputs: {
       velocity: faceVelocity(context),
-      area: reading(context, 'grilleAreaIn2'),
+      area: grilleArea(context),
       factor: freeAreaFactor(context),
     },
     compute: (v) => (v.velocity * v.area * v.factor) / 144,
@@ -268,7 +291,8 @@ export function sensibleFactor(altitudeFt: number): number {
   return constant('sensibleBtuhPerCfmFd') * airPressureRatio(altitudeFt);
 }
 
-function freeAreaFactor(context: RunContext): Sourced {
+/** Free-area factor of the grille: as typed, else the assumption. */
+export function freeAreaFactor(context: RunContext): Sourced {
   return reading(context, 'grilleFreeAreaFrac') ?? assumption(context, 'grilleFreeAreaFrac');
 }
 

@@ -15,7 +15,7 @@ export type TablePressure = {
  *
  * @param context  run with outdoor air and, for more than one column, indoor air (wet bulb in cooling)
  * @param port     which pressures of the table
- * @returns undefined without such a table or without the conditions
+ * @returns undefined without such a table or without the conditions, or so far beyond the table that no pressure is left
  * Inside the table bilinear; outside continued by its last step, marked, tolerance widened for each step.
  * Source: the unit's plate; tolerances in data/targets.json
  * Check: tests/diagnostics/targets/charging-table.test.ts
@@ -38,6 +38,7 @@ export function chargingTablePressure(
     indoor,
     'continue',
   );
+  if (value <= 0) return undefined;
   const stepsBeyond = Math.hypot(
     stepsOutside(table.outdoorF, outdoor.value),
     table.indoorF.length > 1 ? stepsOutside(table.indoorF, indoor) : 0,
@@ -50,7 +51,8 @@ export function chargingTablePressure(
   };
 }
 
-function indoorFor(context: RunContext, table: ChargingTable): number | undefined {
+/** Indoor temperature the table is looked up by: wet bulb in cooling, dry bulb in heating, its own if it has one. */
+export function indoorFor(context: RunContext, table: ChargingTable): number | undefined {
   if (table.indoorF.length === 1) return table.indoorF[0];
   return context.run.mode === 'cooling'
     ? returnWetBulb(context)?.value

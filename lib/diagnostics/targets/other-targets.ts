@@ -48,9 +48,25 @@ export function airflowTarget(): TargetPart {
   return { id: 'airflowCfmPerTon', value, low, high, unit, source, status, sd: (high - low) / (2 * BAND) };
 }
 
-/** Target total external static. Check: tests/diagnostics/targets/other-targets.test.ts */
-export function staticTarget(): TargetPart {
+/**
+ * Target total external static: up to what the nameplate allows, else what most blowers are rated at.
+ *
+ * Check: tests/diagnostics/targets/other-targets.test.ts
+ */
+export function staticTarget(context: RunContext): TargetPart {
   const { value, low, high, unit, source, status } = data.totalExternalStatic;
+  const rated = context.visit.unit.ratedStaticInWc;
+  if (rated !== undefined) {
+    return {
+      id: 'totalExternalStaticInWc',
+      value: Math.min(value, rated),
+      low,
+      high: rated,
+      unit,
+      source: 'Nameplate of the unit',
+      status: 'nameplate',
+    };
+  }
   return { id: 'totalExternalStaticInWc', value, low, high, unit, source, status };
 }
 

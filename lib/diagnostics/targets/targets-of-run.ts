@@ -22,11 +22,19 @@ import {
   subcoolingTarget,
   superheatTarget,
 } from './refrigerant-targets';
+import { tableTargets } from './table-targets';
 
 export type RunTargets = { readonly targets: readonly Target[]; readonly noTargets: readonly NoTarget[] };
 
 /** Judged as read, not derived. */
-const AS_READ: readonly ReadingName[] = ['dischargeLineF', 'compressorA', 'filterDropInWc', 'coilDropInWc'];
+const AS_READ: readonly ReadingName[] = [
+  'suctionPsig',
+  'dischargePsig',
+  'dischargeLineF',
+  'compressorA',
+  'filterDropInWc',
+  'coilDropInWc',
+];
 
 /** Shown only when there is something to judge. */
 const ONLY_WITH_READING = new Set([
@@ -53,6 +61,7 @@ const ONLY_WITH_READING = new Set([
 export function targetsOfRun(context: RunContext, values: readonly DerivedValue[]): RunTargets {
   const cooling = context.run.mode === 'cooling';
   const answers = [
+    ...tableTargets(context),
     superheatTarget(context),
     subcoolingTarget(context),
     condensingTarget(context),
@@ -62,7 +71,7 @@ export function targetsOfRun(context: RunContext, values: readonly DerivedValue[
     efficiencyTarget(context, values),
     cooling ? splitTarget(context) : riseTarget(context, values),
     airflowTarget(),
-    staticTarget(),
+    staticTarget(context),
     ...staticBudgetTargets(),
     drierTarget(),
     ...performanceTargets(context),

@@ -22,7 +22,7 @@ function targetOf(part: RunPart, of: typeof riseTarget) {
 describe('air side', () => {
   it('outside: airflow 350-450 cfm/ton, static 0.5 of at most 0.7, clean drier 0.5 F, alarm 3 F', () => {
     expect(airflowTarget()).toMatchObject({ value: 400, low: 350, high: 450 });
-    expect(staticTarget()).toMatchObject({ value: 0.5, high: 0.7 });
+    expect(staticTarget(contextOfRun({ mode: 'cooling' }))).toMatchObject({ value: 0.5, high: 0.7 });
     expect(drierTarget()).toMatchObject({ value: 0.5, high: 3 });
   });
 

@@ -1,0 +1,101 @@
+import type { ReadingName, Run } from '../../visit/run';
+import type { Visit } from '../../visit/visit';
+import { compareRuns } from '../causes/compare-runs';
+import type { RunComparison, RunFindings } from '../findings';
+import data from './data/measuring.json';
+
+/** What a before-and-after table lists, as a technician reads it: gauges, refrigerant, air, power, parts. */
+const LISTED: readonly string[] = [
+  'suctionPsig',
+  'dischargePsig',
+  'suctionSuperheatFd',
+  'liquidSubcoolingFd',
+  'condensingOverOutdoorFd',
+  'condensingOverReturnFd',
+  'evaporatingBelowReturnFd',
+  'evaporatingBelowOutdoorFd',
+  'compressionRatio',
+  'dischargeLineF',
+  'isentropicEfficiencyFrac',
+  'airSplitFd',
+  'airRiseFd',
+  'airflowCfm',
+  'totalExternalStaticInWc',
+  'filterDropInWc',
+  'coilDropInWc',
+  'outdoorUnitW',
+  'compressorA',
+  'refrigerantCapacityBtuh',
+  'compressorCapacitorDeviationFrac',
+  'fanCapacitorDeviationFrac',
+  'stripAmpsRatio',
+];
+
+const CONDITIONS = ['outdoorAirF', 'returnAirF', 'returnWetBulbF', 'lineV'] as const;
+
+/** A condition of both runs; it alters readings by itself. */
+export type ComparedCondition = {
+  readonly id: ReadingName;
+  readonly before?: number;
+  readonly after?: number;
+  /** Differs by enough to alter the readings, or is missing in one of the runs. */
+  readonly verdict: 'same' | 'changed' | 'unknown';
+};
+
+/** Two runs of one mode side by side. */
+export type PairComparison = RunComparison & {
+  readonly conditions: readonly ComparedCondition[];
+  /** Electric heat was on in one of the runs only. */
+  readonly electricHeatDiffers: boolean;
+};
+
+/**
+ * Every pair of runs of one mode, the earlier one first, side by side.
+ *
+ * @param visit  the runs as read
+ * @param found  findings of the same runs
+ * @returns what was read in both runs, in the order of a technician's table, and the conditions of both. Conditions
+ * nobody read in either run are left out.
+ * Check: tests/diagnostics/measuring/compare-pair.test.ts
+ */
+export function comparePairs(visit: Visit, found: readonly RunFindings[]): readonly PairComparison[] {
+  const runs = visit.runs.flatMap((run) => {
+    const findings = found.find(({ runId }) => runId === run.id);
+    return findings === undefined
+      ? []
+      : [{ context: { run }, derived: findings.derived, targets: findings.targets }];
+  });
+  return runs.flatMap((before, i) =>
+    runs
+      .slice(i + 1)
+      .filter((after) => after.context.run.mode === before.context.run.mode)
+      .map((after) => ({
+        ...compareRuns(before, after, LISTED),
+        ...conditionsOf(before.context.run, after.context.run),
+      })),
+  );
+}
+
+function conditionsOf(before: Run, after: Run): Pick<PairComparison, 'conditions' | 'electricHeatDiffers'> {
+  return {
+    conditions: CONDITIONS.flatMap((id) => {
+      const [was, is] = [before[id], after[id]];
+      if (was === undefined && is === undefined) return [];
+      const verdict =
+        was === undefined || is === undefined
+          ? 'unknown'
+          : Math.abs(is - was) > data.conditions[id].value
+            ? 'changed'
+            : 'same';
+      return [
+        {
+          id,
+          verdict,
+          ...(was === undefined ? {} : { before: was }),
+          ...(is === undefined ? {} : { after: is }),
+        } as const,
+      ];
+    }),
+    electricHeatDiffers: (before.electricHeatOn === true) !== (after.electricHeatOn === true),
+  };
+}
