@@ -4,6 +4,7 @@ import type { CauseId } from '../visit/cause';
 import type { Mode } from '../visit/run';
 import type { Saying } from '../visit/wording';
 import type { RunMeasuring } from './measuring/measuring';
+import type { Verdict } from './verdict';
 
 /** One input of a derived value: the reading, the plate, or an assumption. */
 export type DerivedInput = {
@@ -33,8 +34,6 @@ export type DerivedValue = {
   readonly formula: string;
   readonly source: string;
 };
-
-export type Verdict = 'within' | 'above' | 'below';
 
 /** What a healthy unit would read, and how the reading stands to it. */
 export type Target = {

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import type { Target, Verdict } from '@/lib/diagnostics/findings';
+import type { Target } from '@/lib/diagnostics/findings';
 import { plainReadings } from '@/lib/diagnostics/plain-readings';
+import type { Verdict } from '@/lib/diagnostics/verdict';
 import wording from '@/lib/diagnostics/wording/en.json';
 
 function target(id: string, verdict?: Verdict): Target {

@@ -1,5 +1,5 @@
 import type { Basis } from '../../visit/basis';
-import type { Verdict } from '../findings';
+import type { Verdict } from '../verdict';
 
 /** Points of a grille traverse as one sees them while walking over the face. */
 export type Traverse = {

@@ -1,7 +1,7 @@
 import targets from '../data/targets.json';
-import type { Verdict } from '../findings';
 import { type RunContext, reading } from '../run-context';
 import type { Sourced } from '../sourced';
+import type { Verdict } from '../verdict';
 import data from './data/measuring.json';
 import type { StaticBudget, StaticPart, StaticPartId } from './measuring';
 

@@ -1,5 +1,6 @@
 import type { Saying } from '../../visit/wording';
-import type { Target, Verdict } from '../findings';
+import type { Target } from '../findings';
+import type { Verdict } from '../verdict';
 
 /** Rounding in the last digits must not turn "on the limit" into "outside". */
 const SLACK = 1e-9;
