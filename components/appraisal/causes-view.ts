@@ -31,7 +31,7 @@ export function causesView(appraisal: Appraisal, told: Told): CausesView | undef
     return label === '' ? t('run.name', { n: at + 1 }) : label;
   };
   const counted = new Set(
-    explained.flatMap(({ finding }) => finding.speaksFor.map((evidence) => evidence.runId)),
+    explained.flatMap(({ finding }) => finding.speaksFor.flatMap(({ runId }) => runId ?? [])),
   );
   const runName = counted.size > 1 ? nameOfRun : undefined;
   const views = explained.map((cause) => ({ rank: cause.rank, view: causeView(cause, told, runName) }));
@@ -100,10 +100,20 @@ function causeView(cause: CauseExplained, told: Told, runName: RunName): CauseVi
       source: sourceWords(pattern.source, pattern.status),
       ...(pattern.note === undefined ? {} : { note: pattern.note }),
     })),
-    loss: cause.lossShares.map(({ mode, shareFrac }) =>
-      t('causes.lossShare', { mode: tCode(`causes.${mode}`), share: shareWords(shareFrac) }),
-    ),
+    loss: lossWords(cause),
   };
+}
+
+/** Told once where both modes say the same. */
+function lossWords({ lossShares }: CauseExplained): string[] {
+  const told = lossShares.map(({ mode, shareFrac }) => ({ mode, share: shareWords(shareFrac) }));
+  const [first] = told;
+  if (first === undefined) return [];
+  if (told.every(({ share }) => share === first.share))
+    return [t('causes.lossShare', { share: first.share })];
+  return told.map(({ mode, share }) =>
+    t('causes.lossShareOf', { mode: tCode(`option.mode.${mode}`), share }),
+  );
 }
 
 function severityMeaning(cause: CauseExplained, told: Told): string {
@@ -119,7 +129,10 @@ function shareWords(frac: number): string {
   return quantityWords(words, Math.max(0.05, Math.round(frac * 20) / 20), 'frac');
 }
 
+/** A source with how it is known, said once. */
 export function sourceWords(source: string, status: string): string {
+  const said = { assumption: /judgement/i, memory: /\bmemory\b|no source/i }[status];
+  if (said?.test(source) === true || source.includes(status)) return source;
   return t('causes.source', { source, status: tCode(`status.${status}`) });
 }
 

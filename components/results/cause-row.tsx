@@ -1,5 +1,6 @@
 import type { CauseView, EvidenceView } from '@/components/appraisal/view';
 import { t, tn } from '@/components/words/words';
+import { More } from './more';
 import { Item, Opening } from './opening';
 
 /** So much evidence is in sight at once; the rest is a tap away. */
@@ -37,8 +38,7 @@ export function CauseRow(props: { readonly cause: CauseView }) {
         {cause.loss.length === 0 ? t('causes.noLoss') : cause.loss.join(' ')}
       </Item>
       <div>
-        <details>
-          <summary className="min-h-12 py-3 font-semibold">{t('causes.how')}</summary>
+        <More title={t('causes.how')} strong>
           <dl className="grid gap-2">
             <Item term={cause.prior}>
               <span className="text-soft">{cause.priorSource}</span>
@@ -54,7 +54,7 @@ export function CauseRow(props: { readonly cause: CauseView }) {
             ))}
           </dl>
           <p className="mt-2">{t('causes.bayes')}</p>
-        </details>
+        </More>
       </div>
     </Opening>
   );
@@ -66,10 +66,9 @@ function Evidence(props: { readonly list: readonly EvidenceView[] }) {
     <>
       <EvidenceList list={props.list.slice(0, IN_SIGHT)} />
       {rest.length === 0 ? null : (
-        <details>
-          <summary className="min-h-12 py-3">{tn('causes.more', rest.length)}</summary>
+        <More title={tn('causes.more', rest.length)}>
           <EvidenceList list={rest} />
-        </details>
+        </More>
       )}
     </>
   );

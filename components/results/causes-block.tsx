@@ -1,6 +1,7 @@
 import type { CausesView, CauseView } from '@/components/appraisal/view';
 import { t, tn } from '@/components/words/words';
 import { CauseRow } from './cause-row';
+import { More } from './more';
 import { NextReadingBlock } from './next-reading-block';
 import { Titled } from './titled';
 
@@ -19,14 +20,11 @@ export function CausesBlock(props: { readonly causes: CausesView }) {
       <CauseList title={t('causes.found')} causes={main} />
       <CauseList title={t(main.length > 0 ? 'causes.besides' : 'causes.instead')} causes={besides} />
       {slight.length === 0 ? null : (
-        <details className="border-t border-hair">
-          <summary className="min-h-12 py-3">{tn('causes.slight', slight.length)}</summary>
-          <div className="pl-3">
-            {slight.map((cause) => (
-              <CauseRow key={cause.id} cause={cause} />
-            ))}
-          </div>
-        </details>
+        <More title={tn('causes.slight', slight.length)}>
+          {slight.map((cause) => (
+            <CauseRow key={cause.id} cause={cause} />
+          ))}
+        </More>
       )}
       <NextReadingBlock causes={causes} />
     </Titled>

@@ -1,5 +1,6 @@
 import type { CausesView, NextView } from '@/components/appraisal/view';
 import { t } from '@/components/words/words';
+import { More } from './more';
 
 /** The reading worth taking next with what each outcome would mean; further ones a tap away. */
 export function NextReadingBlock(props: { readonly causes: CausesView }) {
@@ -17,25 +18,22 @@ export function NextReadingBlock(props: { readonly causes: CausesView }) {
         </>
       )}
       {others.length === 0 ? null : (
-        <details className="border-t border-hair">
-          <summary className="min-h-12 py-3">{t('causes.nextOther')}</summary>
+        <More title={t('causes.nextOther')}>
           {others.map((other) => (
-            <details key={other.title} className="border-t border-hair pl-3">
-              <summary className="min-h-12 py-3">{other.title}</summary>
+            <More key={other.title} title={other.title}>
               <Outcomes next={other} />
-            </details>
+            </More>
           ))}
-        </details>
+        </More>
       )}
       {idle.length === 0 || verdict !== 'found' ? null : (
-        <details className="border-t border-hair">
-          <summary className="min-h-12 py-3">{t('causes.idle')}</summary>
+        <More title={t('causes.idle')}>
           <ul className="list-disc pl-6">
             {idle.map((title) => (
               <li key={title}>{title}</li>
             ))}
           </ul>
-        </details>
+        </More>
       )}
     </div>
   );

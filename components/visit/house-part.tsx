@@ -13,12 +13,19 @@ import { STATE_CODES } from './state-codes';
 /** Unit and house: what the first answer needs stands first. */
 export function HousePart(props: { readonly climates: readonly ClimateOption[] }) {
   const heats = useDraftState((s) => textAt(s.draft, 'unit.kind') !== 'airConditioner');
+  const isListed = useDraftState((s) => textAt(s.draft, 'unit.refrigerant') !== '');
   return (
     <>
       <Group title={t('house.unit')} note={t('house.unitNote')}>
         <PickField path="unit.kind" words="unitKind" />
         <NumberField path="unit.nominalTons" />
         <ListField path="unit.refrigerant" unknown />
+        {isListed ? null : (
+          <>
+            <TextField path="unit.otherRefrigerant" />
+            <p className="text-soft">{t('house.otherRefrigerantHint')}</p>
+          </>
+        )}
         <PickField path="unit.metering" words="metering" unknown />
         <NumberField path="unit.manufactureYear" />
         {heats ? <NumberField path="unit.electricHeatKw" /> : null}

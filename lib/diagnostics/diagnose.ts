@@ -12,7 +12,8 @@ import { type RunEvidence, runEvidence } from './loss/run-evidence';
 import { measuringOfRun } from './measuring/measuring-of-run';
 import { plainReadings } from './plain-readings';
 import { airConflicts } from './plausibility/air-conflicts';
-import { dangersOfRun, observedDangers } from './plausibility/dangers';
+import { dangersOfRun } from './plausibility/dangers';
+import { observedDangers } from './plausibility/observed-dangers';
 import { refrigerantConflicts } from './plausibility/refrigerant-conflicts';
 import type { RefrigerantProperties } from './refrigerant/refrigerant-properties';
 import { type RunContext, runContext } from './run-context';
@@ -136,13 +137,7 @@ function unknowns(visit: Visit): readonly Flag[] {
     ({ suctionPsig, dischargePsig, liquidPsig }) =>
       (suctionPsig ?? dischargePsig ?? liquidPsig) !== undefined,
   );
-  if (visit.unit.refrigerant === undefined && gauges) {
-    flags.push({
-      code: 'refrigerantUnknown',
-      severity: 'unknown',
-      readings: ['suctionPsig', 'dischargePsig'],
-    });
-  }
+  if (visit.unit.refrigerant === undefined && gauges) flags.push(refrigerantUnknown(visit));
   if (visit.site.altitudeFt === undefined && gauges) {
     flags.push({ code: 'altitudeUnknown', severity: 'unknown', readings: ['suctionPsig', 'dischargePsig'] });
   }
@@ -151,4 +146,13 @@ function unknowns(visit: Visit): readonly Flag[] {
   }
   if (visit.runs.length === 0) flags.push({ code: 'noRuns', severity: 'unknown', readings: [] });
   return flags;
+}
+
+/** No property table: not given, or one outside the list, which the technician named. */
+function refrigerantUnknown({ unit }: Visit): Flag {
+  const readings = ['suctionPsig', 'dischargePsig'];
+  const name = unit.otherRefrigerant?.trim();
+  return name === undefined || name === ''
+    ? { code: 'refrigerantUnknown', severity: 'unknown', readings }
+    : { code: 'refrigerantOutsideList', severity: 'unknown', readings, values: { name } };
 }

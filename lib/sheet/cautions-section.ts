@@ -1,6 +1,7 @@
+import limits from '../diagnostics/data/limits.json';
 import type { ComparedChoice } from '../finance/comparison';
 import { type Composing, enteredChoice } from './composing';
-import flammable from './data/flammable-refrigerants.json';
+
 import { isZeroMoney } from './money-words';
 import { dateWords, listWords, phrase } from './phrase';
 import type { Sheet } from './sheet';
@@ -9,7 +10,7 @@ import type { Sheet } from './sheet';
 export function cautionsSection(c: Composing): Sheet['pageTwo']['cautions'] {
   const { words, visit } = c;
   const refrigerant = visit.unit.refrigerant;
-  const burns = refrigerant !== undefined && flammable.names.includes(refrigerant);
+  const burns = refrigerant !== undefined && limits.flammable.names.includes(refrigerant);
   const renews = c.comparison.choices.some((choice) => choice.kind === 'replace');
   return {
     title: phrase(words, 'cautions.title'),

@@ -57,7 +57,8 @@ export function issueFromZod(issue: z.core.$ZodIssue, data: unknown): Issue[] {
   }
   if (issue.code === 'invalid_value') {
     const allowed = issue.values.map(String).join(', ');
-    return [{ ...base, code: 'notAllowed', limit: `one of: ${allowed}`, fix: `Choose one of: ${allowed}.` }];
+    const fix = `Choose one of: ${allowed}.${base.path === 'unit.refrigerant' ? OTHER_REFRIGERANT : ''}`;
+    return [{ ...base, code: 'notAllowed', limit: `one of: ${allowed}`, fix }];
   }
   if (issue.code === 'custom' && typeof issue.params?.limit === 'string') {
     const { limit, fix } = issue.params;
@@ -89,6 +90,10 @@ export function issueFromZod(issue: z.core.$ZodIssue, data: unknown): Issue[] {
     },
   ];
 }
+
+/** What still can be done with a refrigerant outside the list. */
+const OTHER_REFRIGERANT =
+  ' For another one leave this out and put its name under otherRefrigerant: air-side, electric and drier readings still answer.';
 
 /** What was typed, as text: cut when long, named by its kind when it is no single value, left out when nothing. */
 function shownValue(typed: unknown): { value: string } | Record<string, never> {

@@ -20,6 +20,13 @@ export const ObservationId = z
     'shortToGround',
     'burntSmell',
     'breakerTrips',
+    'burntWires',
+    'bulgedCapacitor',
+    'compressorKnocks',
+    'frozenIndoorCoil',
+    'blowerNotRunning',
+    'escapingRefrigerant',
+    'carbonMonoxideAlarm',
     'other',
   ])
   .meta({ label: 'Observation' });

@@ -25,9 +25,9 @@ export const Ratings = z.strictObject({
   seer2BtuPerWh: quantity('SEER2', 'Btu/Wh', 5, 30).optional(),
   eer2BtuPerWh: quantity('EER2', 'Btu/Wh', 4, 20).optional(),
   hspf2BtuPerWh: quantity('HSPF2', 'Btu/Wh', 4, 14).optional(),
-  cooling95Btuh: quantity('Cooling capacity at 95 F', 'Btu/h', 6_000, 80_000).optional(),
-  heating47Btuh: quantity('Heating capacity at 47 F', 'Btu/h', 6_000, 80_000).optional(),
-  heating17Btuh: quantity('Heating capacity at 17 F', 'Btu/h', 3_000, 60_000).optional(),
+  cooling95Btuh: quantity('Cooling capacity at 95 °F', 'Btu/h', 6_000, 80_000).optional(),
+  heating47Btuh: quantity('Heating capacity at 47 °F', 'Btu/h', 6_000, 80_000).optional(),
+  heating17Btuh: quantity('Heating capacity at 17 °F', 'Btu/h', 3_000, 60_000).optional(),
 });
 export type Ratings = z.infer<typeof Ratings>;
 
@@ -80,6 +80,8 @@ export const Unit = z.strictObject({
   kind: UnitKind,
   nominalTons: quantity('Nominal size', 'ton', 0.75, 6),
   refrigerant: RefrigerantName.optional(),
+  /** One outside the list, by the name on the plate; its pressures stay pressures. */
+  otherRefrigerant: text('Another refrigerant, as on the nameplate', 40).optional(),
   metering: MeteringDevice.optional(),
   manufactureYear: wholeQuantity('Year of manufacture', 'year', 1970, 2100).optional(),
   ratings: Ratings.optional(),

@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { deriveRun } from '@/lib/diagnostics/derived/derive-run';
 import type { Flag } from '@/lib/diagnostics/findings';
-import { dangersOfRun, observedDangers } from '@/lib/diagnostics/plausibility/dangers';
+import { dangersOfRun } from '@/lib/diagnostics/plausibility/dangers';
 import wording from '@/lib/diagnostics/wording/en.json';
+import sheetWording from '@/lib/sheet/wording/en.json';
 import type { Unit } from '@/lib/visit/unit';
-import { contextOfRun, type RunPart, visitOf } from './support/visit-of';
+import { contextOfRun, type RunPart } from './support/visit-of';
 
 function dangers(part: RunPart, unit: Partial<Unit> = {}): readonly Flag[] {
   const context = contextOfRun(part, unit);
@@ -80,52 +81,61 @@ describe('dangers come whatever the economics say', () => {
     expect(shown({ mode: 'heating', suctionPsig: 95 })).toEqual([]);
   });
 
-  it('identity: what was seen counts too', () => {
-    const visit = visitOf(
-      [],
-      {},
-      { observations: [{ id: 'shortToGround' }, { id: 'dirtyFilter' }, { id: 'stripsStayOn' }] },
-    );
-    expect(observedDangers(visit).map((flag) => flag.code)).toEqual([
-      'seen.shortToGround',
-      'seen.stripsStayOn',
-    ]);
+  it('identity: suction near vacuum, in either mode', () => {
+    for (const mode of ['cooling', 'heating'] as const) {
+      expect(shown({ mode, suctionPsig: 5 })).toEqual(['suctionNearVacuum danger', ...FROZEN[mode]]);
+      expect(shown({ mode, suctionPsig: 5.1 })).toEqual(FROZEN[mode]);
+    }
   });
 
-  it('wiring: every danger says what licensed practice asks', () => {
-    const words: Record<string, string> = wording;
-    const all = [
-      ...dangers({
-        mode: 'cooling',
-        dischargeLineF: 230,
-        stripA: 20,
-        suctionPsig: 8,
-        dischargePsig: 560,
-        lineV: 180,
-      }),
-      ...dangers({ mode: 'cooling', dischargeLineF: 215, electricHeatOn: true }),
-      ...dangers(
-        { mode: 'heating', heatRiseSupplyF: 170, compressorA: 20, lineV: 200 },
-        { ratedLoadA: 16, ratedV: 230 },
-      ),
-      ...observedDangers(
-        visitOf(
-          [],
-          {},
-          {
-            observations: [
-              { id: 'shortToGround' },
-              { id: 'stripsStayOn' },
-              { id: 'burntSmell' },
-              { id: 'breakerTrips' },
-            ],
-          },
-        ),
-      ),
-    ].filter((flag) => flag.severity === 'danger');
-    expect(all).toHaveLength(14);
-    expect(all.filter((flag) => !(words[`flag.${flag.code}`] ?? '').includes('Licensed practice:'))).toEqual(
-      [],
-    );
+  it('identity: static twice the rated is a danger where electric heat hangs on the air', () => {
+    const high = { mode: 'heating', returnStaticInWc: -0.5, supplyStaticInWc: 0.5 } as const;
+    expect(shown(high)).toEqual(['staticFarTooHigh doubt']);
+    expect(shown(high, { electricHeatKw: 10 })).toEqual(['staticFarTooHighWithHeat danger']);
+    expect(shown({ ...high, supplyStaticInWc: 0.49 }, { electricHeatKw: 10 })).toEqual([]);
+  });
+
+  // 10 kW is 34,121 Btu/h; over 1.08 x 350 cfm it lifts 70 F air by 90 F to 160 F.
+  it('outside: electric heat in too little air, worked out from heat and airflow, in heating only', () => {
+    const run = { mode: 'heating', electricHeatOn: true, stripKw: 10, returnAirF: 70 } as const;
+    expect(shown({ ...run, airflowCfm: 340 })).toEqual(['electricHeatTooLittleAir danger']);
+    expect(shown({ ...run, airflowCfm: 360 })).toEqual([]);
+    expect(shown({ ...run, airflowCfm: 340, electricHeatOn: false })).toEqual([]);
+    expect(shown({ ...run, airflowCfm: 340, mode: 'cooling' })).toEqual(['electricHeatOnInCooling danger']);
+    expect(shown({ ...run, airflowCfm: 340, supplyAirF: 170 })).toEqual(['electricHeatShortOfAir danger']);
+  });
+
+  // 5 kW at 240 V: 20.8 A (P = V^2 / R); circuits are sized at 125 % of it.
+  it('outside: electric heat drawing more than its circuit is sized for', () => {
+    const strip = (stripA: number) => shown({ mode: 'heating', stripKw: 5, stripV: 240, stripA });
+    expect(strip(24)).toEqual([]);
+    expect(strip(28)).toEqual(['stripAmpsOverCircuit danger']);
+  });
+
+  it('identity: a capacitor far off is a doubt, at half its label a danger', () => {
+    const at = (compressorCapUf: number) =>
+      shown({ mode: 'cooling', compressorCapRatedUf: 40, compressorCapUf });
+    expect(at(33)).toEqual([]);
+    expect(at(30)).toEqual(['capacitorFarOff doubt']);
+    expect(at(20)).toEqual(['capacitorDead danger']);
+    expect(at(0)).toEqual(['capacitorDead danger']);
+    expect(at(50)).toEqual(['capacitorFarOff doubt']);
+  });
+
+  it('wiring: every danger there is says what licensed practice asks, and the homeowner has words for it', () => {
+    const told: Record<string, string> = wording;
+    const home: Record<string, string> = sheetWording;
+    const codes = Object.keys(home)
+      .filter((code) => code.startsWith('danger.'))
+      .map((code) => code.slice('danger.'.length));
+    expect(codes.length).toBeGreaterThan(25);
+    expect(codes.filter((code) => !(told[`flag.${code}`] ?? '').includes('Licensed practice:'))).toEqual([]);
+    const asked = Object.keys(told)
+      .filter((code) => (told[code] ?? '').includes('Licensed practice:'))
+      .map((code) => code.slice('flag.'.length));
+    expect(asked.filter((code) => !codes.includes(code))).toEqual([]);
   });
 });
+
+/** What so low a suction pressure raises besides: the coil ices in cooling. */
+const FROZEN = { cooling: ['coilBelowFreezing doubt'], heating: [] } as const;

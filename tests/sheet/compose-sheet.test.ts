@@ -256,7 +256,7 @@ describe('readings that contradict each other', () => {
       'Two readings contradict each other, so the ranges here are wider: discharge pressure and suction pressure. They should be taken again.',
     );
     expect(crossed.pageTwo.doubts.sentences[0]).toMatch(
-      /^Discharge pressure \(40 psig\) is not above suction/,
+      /^Discharge pressure \(40 psig\) and suction pressure \(41 psig\) cannot both be true: a running/,
     );
     expect(one.finding.conflict).toBeUndefined();
   });

@@ -54,4 +54,10 @@ describe('stageWords', () => {
   test('identity: an unknown code is shown as it is, so that the gap is seen', () => {
     expect(told('noSuchCode')).toBe('noSuchCode');
   });
+
+  test('regression: degrees are written with their sign in every sentence', () => {
+    const bare = Object.entries(stagePhrases.en).filter(([, text]) => /(\d|\}) F\b/.test(text));
+    expect(bare).toEqual([]);
+    expect(told('flag.coilBelowFreezing', { reading: 28.7, limit: 32 })).toContain('28.7 °F');
+  });
 });

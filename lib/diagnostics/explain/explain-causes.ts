@@ -120,6 +120,9 @@ function explained(evidence: CauseEvidence, findings: Findings): EvidenceExplain
 /** Units told by their share rather than their difference. */
 const BY_SHARE: ReadonlySet<string> = new Set(['W', 'Btu/h']);
 
+/** Units printed without decimals. */
+const IN_WHOLES: ReadonlySet<string> = new Set(['F', 'Fd', 'cfm', 'cfm/ton']);
+
 function readingBehind(
   id: string,
   runId: string | undefined,
@@ -131,7 +134,9 @@ function readingBehind(
   const { value, unit, expected, sigmas } = weighed;
   const target = run.targets.find((t) => t.id === id && id !== 'refrigerantCapacityBtuh');
   const offIsShare = BY_SHARE.has(unit);
-  const difference = Math.abs(value - expected);
+  // figures told in whole units must add up as printed
+  const whole = IN_WHOLES.has(unit);
+  const difference = Math.abs(whole ? Math.round(value) - Math.round(expected) : value - expected);
   return {
     value,
     unit,

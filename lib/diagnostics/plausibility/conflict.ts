@@ -10,6 +10,16 @@ export function conflict(
   return { code, severity: 'conflict', runId, readings, values };
 }
 
+/** A reading that calls for care whatever the economics say. */
+export function danger(...[runId, code, readings, values]: Parameters<typeof conflict>): Flag {
+  return { code, severity: 'danger', runId, readings, values };
+}
+
+/** A reading that may be right and still deserves a second look. */
+export function doubt(...[runId, code, readings, values]: Parameters<typeof conflict>): Flag {
+  return { code, severity: 'doubt', runId, readings, values };
+}
+
 /** To one decimal, for the sentence; the full value stays in the derived value. */
 export function round(value: number): number {
   return Math.round(10 * value) / 10;

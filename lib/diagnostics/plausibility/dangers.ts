@@ -1,10 +1,10 @@
-import type { Visit } from '../../visit/visit';
 import limits from '../data/limits.json';
 import { derivedById } from '../derived/derive-run';
 import { dischargeSide } from '../derived/pressures';
 import type { DerivedValue, Flag } from '../findings';
 import type { RunContext } from '../run-context';
-import { round } from './conflict';
+import { danger, doubt, round } from './conflict';
+import { electricDangers } from './electric-dangers';
 
 type Values = readonly DerivedValue[];
 
@@ -22,9 +22,9 @@ export function dangersOfRun(context: RunContext, values: Values): readonly Flag
     ...dischargeDangers(context),
     ...ratioDangers(context, values),
     ...pressureDangers(context),
-    ...voltageDangers(context, values),
-    ...ampsDangers(context, values),
-    ...electricHeatDangers(context),
+    ...suctionDangers(context),
+    ...electricDangers(context, values),
+    ...staticDangers(context, values),
     ...frozenCoil(context, values),
   ];
 }
@@ -45,7 +45,7 @@ function ratioDangers({ run }: RunContext, values: Values): readonly Flag[] {
   const shown = { ratio: round(ratio.value), limit };
   return ratio.value >= limit
     ? [danger(run.id, 'compressionRatioTooHigh', readings, shown)]
-    : [{ code: 'compressionRatioHigh', severity: 'doubt', runId: run.id, readings, values: shown }];
+    : [doubt(run.id, 'compressionRatioHigh', readings, shown)];
 }
 
 function pressureDangers(context: RunContext): readonly Flag[] {
@@ -58,45 +58,24 @@ function pressureDangers(context: RunContext): readonly Flag[] {
   return [danger(run.id, 'highSideNearCutOut', [high.gauge.name], { reading: high.gauge.value, limit })];
 }
 
-function voltageDangers({ run, visit }: RunContext, values: Values): readonly Flag[] {
-  const { lineV } = run;
-  if (lineV === undefined) return [];
-  const deviation = derivedById(values, 'voltageDeviationFrac');
-  const percent = Math.round(100 * limits.voltageFrac.limit);
-  if (deviation !== undefined) {
-    const beyond = Math.abs(deviation.value) > limits.voltageFrac.limit + 1e-9;
-    const shown = { reading: lineV, nameplate: visit.unit.ratedV ?? 0, percent };
-    return beyond ? [danger(run.id, 'voltageOutsideNameplate', ['lineV'], shown)] : [];
-  }
-  const { low, high } = limits.dualVoltageV;
-  const outside = lineV < low || lineV > high;
-  return outside
-    ? [danger(run.id, 'voltageOutsideDualRating', ['lineV'], { reading: lineV, low, high })]
-    : [];
+function suctionDangers({ run }: RunContext): readonly Flag[] {
+  const { limit } = limits.suctionNearVacuumPsig;
+  const { suctionPsig } = run;
+  return suctionPsig === undefined || suctionPsig > limit
+    ? []
+    : [danger(run.id, 'suctionNearVacuum', ['suctionPsig'], { reading: suctionPsig, limit })];
 }
 
-function ampsDangers({ run, visit }: RunContext, values: Values): readonly Flag[] {
-  const ratio = derivedById(values, 'compressorAmpsToRatedFrac');
-  if (ratio === undefined || ratio.value <= limits.ratedAmpsFrac.limit) return [];
-  const shown = { reading: run.compressorA ?? 0, rated: visit.unit.ratedLoadA ?? 0 };
-  return [danger(run.id, 'ampsOverRating', ['compressorA'], shown)];
-}
-
-function electricHeatDangers({ run }: RunContext): readonly Flag[] {
-  const flags: Flag[] = [];
-  const { limit } = limits.electricHeatSupplyF;
-  const hot = Math.max(run.heatRiseSupplyF ?? 0, run.supplyAirF ?? 0);
-  if (hot >= limit) {
-    const reading = hot === run.heatRiseSupplyF ? 'heatRiseSupplyF' : 'supplyAirF';
-    flags.push(danger(run.id, 'electricHeatShortOfAir', [reading], { reading: hot, limit }));
-  }
-  if (run.mode === 'cooling' && (run.stripA ?? 0) > limits.stripHeatOnA.limit) {
-    flags.push(danger(run.id, 'electricHeatInCooling', ['stripA'], { reading: run.stripA ?? 0 }));
-  }
-  if (run.mode === 'cooling' && run.electricHeatOn === true && run.stripA === undefined) {
-    flags.push(danger(run.id, 'electricHeatOnInCooling', ['electricHeatOn'], {}));
-  }
-  return flags;
+/** Ducts that hold back so much air that electric heat may run without it. */
+function staticDangers({ run, visit }: RunContext, values: Values): readonly Flag[] {
+  const total = derivedById(values, 'totalExternalStaticInWc');
+  const { limit } = limits.totalExternalStaticInWc;
+  if (total === undefined || total.value < limit) return [];
+  const readings = ['returnStaticInWc', 'supplyStaticInWc'];
+  const shown = { reading: total.value.toFixed(2), limit: limit.toFixed(1) };
+  return (visit.unit.electricHeatKw ?? 0) > 0
+    ? [danger(run.id, 'staticFarTooHighWithHeat', readings, shown)]
+    : [doubt(run.id, 'staticFarTooHigh', readings, shown)];
 }
 
 function frozenCoil({ run }: RunContext, values: Values): readonly Flag[] {
@@ -104,25 +83,5 @@ function frozenCoil({ run }: RunContext, values: Values): readonly Flag[] {
   const { limit } = limits.coilFreezeF;
   if (run.mode !== 'cooling' || evaporating === undefined || evaporating.value >= limit) return [];
   const shown = { reading: round(evaporating.value), limit };
-  return [
-    { code: 'coilBelowFreezing', severity: 'doubt', runId: run.id, readings: ['suctionPsig'], values: shown },
-  ];
-}
-
-/** Dangers seen rather than measured. Check: tests/diagnostics/dangers.test.ts */
-export function observedDangers(visit: Visit): readonly Flag[] {
-  const seen = new Set(visit.observations.map((observation) => observation.id));
-  const dangerous = ['shortToGround', 'stripsStayOn', 'burntSmell', 'breakerTrips'] as const;
-  return dangerous
-    .filter((id) => seen.has(id))
-    .map((id): Flag => ({ code: `seen.${id}`, severity: 'danger', readings: [] }));
-}
-
-function danger(
-  runId: string,
-  code: string,
-  readings: readonly string[],
-  values: Readonly<Record<string, string | number>>,
-): Flag {
-  return { code, severity: 'danger', runId, readings, values };
+  return [doubt(run.id, 'coilBelowFreezing', ['suctionPsig'], shown)];
 }

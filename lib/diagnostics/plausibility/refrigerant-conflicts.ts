@@ -59,7 +59,9 @@ function superheatFlags({ run }: RunContext, values: readonly DerivedValue[]): r
   const readings = ['suctionLineF', 'suctionPsig'];
   const shown = { superheat: round(superheat.value) };
   if (superheat.value < -SIGMAS * superheat.sd) {
-    return [conflict(run.id, 'suctionColderThanSaturation', readings, shown)];
+    const line = run.suctionLineF ?? 0;
+    const pair = { line, psig: run.suctionPsig ?? 0, saturation: round(line - superheat.value) };
+    return [conflict(run.id, 'suctionColderThanSaturation', readings, { ...shown, ...pair })];
   }
   if (superheat.value < limits.suctionSuperheatFd.danger) {
     // in heating an accumulator is there to catch it; in cooling it reaches the compressor
@@ -79,7 +81,10 @@ function subcoolingFlags(context: RunContext, values: readonly DerivedValue[]): 
   const readings = ['liquidLineF', run.liquidPsig === undefined ? 'dischargePsig' : 'liquidPsig'];
   const shown = { subcooling: round(subcooling.value) };
   if (subcooling.value < -SIGMAS * subcooling.sd) {
-    return [conflict(run.id, 'liquidWarmerThanCondensing', readings, shown)];
+    const line = run.liquidLineF ?? 0;
+    const psig = run.liquidPsig ?? run.dischargePsig ?? 0;
+    const pair = { line, psig, saturation: round(line + subcooling.value) };
+    return [conflict(run.id, 'liquidWarmerThanCondensing', readings, { ...shown, ...pair })];
   }
   return subcooling.value <= 0
     ? [{ code: 'noSubcooling', severity: 'doubt', runId: run.id, readings, values: shown }]
@@ -89,15 +94,20 @@ function subcoolingFlags(context: RunContext, values: readonly DerivedValue[]): 
 function efficiencyFlags(context: RunContext, values: readonly DerivedValue[]): readonly Flag[] {
   const { run } = context;
   const readings = ['dischargeLineF', 'suctionLineF', 'suctionPsig', dischargeName(context)];
+  const pair = {
+    discharge: run.dischargeLineF ?? 0,
+    suction: run.suctionPsig ?? 0,
+    high: dischargeSide(context)?.gauge.value ?? 0,
+  };
   const efficiency = derivedById(values, 'isentropicEfficiencyFrac');
   const cool = (efficiency?.value ?? 0) > plausibleEfficiency.high || coolerThanDew(values);
   if (cool && mayBeWet(values)) {
     return [{ code: 'dischargeCooledByLiquid', severity: 'doubt', runId: run.id, readings }];
   }
   if (efficiency === undefined) {
-    return coolerThanDew(values) ? [conflict(run.id, 'dischargeCoolerThanLossless', readings, {})] : [];
+    return coolerThanDew(values) ? [conflict(run.id, 'dischargeCoolerThanLossless', readings, pair)] : [];
   }
-  const shown = { efficiencyPercent: Math.round(100 * efficiency.value) };
+  const shown = { ...pair, efficiencyPercent: Math.round(100 * efficiency.value) };
   if (efficiency.value > 1) return [conflict(run.id, 'dischargeCoolerThanLossless', readings, shown)];
   if (efficiency.value > plausibleEfficiency.high) {
     const sure = efficiency.value - efficiency.sd > plausibleEfficiency.high;
@@ -140,14 +150,14 @@ function airFlags(context: RunContext, values: readonly DerivedValue[]): readonl
   const highName = run.liquidPsig === undefined ? 'dischargePsig' : 'liquidPsig';
   if (over !== undefined && over.value < -SIGMAS * over.sd) {
     const air = cooling ? 'outdoorAirF' : 'returnAirF';
-    flags.push(conflict(run.id, 'condensingBelowAir', [highName, air], { difference: round(-over.value) }));
+    const pair = pairOf(run[highName], run[air], over.value);
+    flags.push(conflict(run.id, 'condensingBelowAir', [highName, air], pair));
   }
   const below = derivedById(values, cooling ? 'evaporatingBelowReturnFd' : 'evaporatingBelowOutdoorFd');
   if (below !== undefined && below.value < -SIGMAS * below.sd) {
     const air = cooling ? 'returnAirF' : 'outdoorAirF';
-    flags.push(
-      conflict(run.id, 'evaporatingAboveAir', ['suctionPsig', air], { difference: round(-below.value) }),
-    );
+    const pair = pairOf(run.suctionPsig, run[air], -below.value);
+    flags.push(conflict(run.id, 'evaporatingAboveAir', ['suctionPsig', air], pair));
   }
   if (cooling && run.liquidLineF !== undefined && run.outdoorAirF !== undefined) {
     if (run.liquidLineF < run.outdoorAirF - SIGMAS * Math.SQRT2) {
@@ -160,6 +170,15 @@ function airFlags(context: RunContext, values: readonly DerivedValue[]): readonl
     }
   }
   return flags;
+}
+
+/** A pressure with its saturation temperature, and the air it stands against. */
+function pairOf(
+  psig: number | undefined,
+  air: number | undefined,
+  overAirFd: number,
+): Readonly<Record<'psig' | 'air' | 'saturation', number>> {
+  return { psig: psig ?? 0, air: air ?? 0, saturation: round((air ?? 0) + overAirFd) };
 }
 
 function drierFlags({ run }: RunContext, values: readonly DerivedValue[]): readonly Flag[] {
