@@ -1,6 +1,8 @@
 import { fieldBook } from '@/components/draft/build-field-book';
 import { t, tCode } from '@/components/words/words';
 import type { Appraisal } from '@/lib/appraise/appraisal';
+import { explainInputs } from '@/lib/diagnostics/explain/explain-inputs';
+import { lossParts } from '@/lib/diagnostics/explain/explain-loss';
 import type {
   DerivedInput,
   DerivedValue,
@@ -10,6 +12,7 @@ import type {
   RunFindings,
   Target,
 } from '@/lib/diagnostics/findings';
+import { plainReading } from '@/lib/diagnostics/plain-readings';
 import type { ComparedChoice } from '@/lib/finance/comparison';
 import { namesOf } from '@/lib/sheet/composing';
 import { isDanger } from '@/lib/sheet/finding-section';
@@ -20,9 +23,9 @@ import type { Sheet } from '@/lib/sheet/sheet';
 import { stageWords } from '@/lib/sheet/stage-words';
 import { resolveAssumption } from '@/lib/visit/assumption';
 import { assumptionKeys } from '@/lib/visit/assumption-keys';
-import { fieldAt } from '@/lib/visit/field-at';
+import { fieldAt, unitsInText } from '@/lib/visit/field-at';
 import type { Saying } from '@/lib/visit/wording';
-import { causesView } from './causes-view';
+import { causesView, shareWords, sourceWords } from './causes-view';
 import { balanceChart, costChart } from './chart-view';
 import { compareTable } from './compare-view';
 import { doubtWords, percentRangeWords, rangeOfLog } from './doubt-words';
@@ -116,7 +119,8 @@ function flagView(flag: Flag, told: Told): FlagView {
 
 function runView(run: RunFindings, at: number, told: Told): RunView {
   const targets = new Map(run.targets.map((target) => [target.id, targetView(target, told)]));
-  const derived = run.derived.map((value) => derivedView(value, targets.get(value.id)));
+  const whyNot = new Map((run.noTargets ?? []).map(({ id, note }) => [id, told(note)]));
+  const derived = run.derived.map((value) => derivedView(value, targets.get(value.id), whyNot.get(value.id)));
   const taken = new Set(run.derived.map((value) => value.id));
   return {
     id: run.runId,
@@ -127,6 +131,7 @@ function runView(run: RunFindings, at: number, told: Told): RunView {
       [...targets.values()].filter((target) => !taken.has(target.id)),
       (target) => target,
     ),
+    noTargets: [...whyNot].filter(([id]) => !taken.has(id)).map(([id, why]) => ({ name: nameOf(id), why })),
   };
 }
 
@@ -146,33 +151,38 @@ function nameOf(id: string): string {
   return (book[`unit.${id}`] ?? book[`site.${id}`])?.label ?? fieldAt(['unit', id]).label;
 }
 
-/** The inputs in words, each once. */
+/** The inputs in words, each once, gauge readings with the barometric pressure they rest on. */
 function inputViews(inputs: readonly DerivedInput[]): InputView[] {
-  const views = inputs.map((input) => ({
+  return explainInputs(inputs).map((input) => ({
     name: nameOf(input.name),
     value: typeof input.value === 'number' ? quantityWords(words, input.value, input.unit) : input.value,
     basis: tCode(`basis.${input.basis}`),
-    ...(input.source === undefined ? {} : { source: input.source }),
+    ...(input.source === undefined ? {} : { source: unitsInText(input.source) }),
   }));
-  return views.filter((view, i) => views.findIndex((other) => other.name === view.name) === i);
 }
 
-function derivedView(value: DerivedValue, target: TargetView | undefined): DerivedView {
+function derivedView(
+  value: DerivedValue,
+  target: TargetView | undefined,
+  noTarget: string | undefined,
+): DerivedView {
   return {
     id: value.id,
     name: nameOf(value.id),
     value: quantityWords(words, value.value, value.unit),
     doubt: doubtWords(words, value.sd, value.unit),
     basis: tCode(`basis.${value.basis}`),
-    formula: value.formula,
-    source: value.source,
+    formula: unitsInText(value.formula),
+    source: unitsInText(value.source),
     inputs: inputViews(value.inputs),
     ...(target === undefined ? {} : { target }),
+    ...(noTarget === undefined ? {} : { noTarget }),
   };
 }
 
 function targetView(target: Target, told: Told): TargetView {
   const verdict = target.verdict ?? 'none';
+  const plain = plainReading(target);
   return {
     id: target.id,
     name: nameOf(target.id),
@@ -180,8 +190,11 @@ function targetView(target: Target, told: Told): TargetView {
     range: quantityRangeWords(words, target.low, target.high, target.unit),
     verdict,
     verdictWords: t(`verdict.${verdict}`),
-    source: `${target.source} (${target.status})`,
+    source: sourceWords(target.source, target.status),
     ...(target.note === undefined ? {} : { note: told(target.note) }),
+    ...(target.formula === undefined ? {} : { formula: unitsInText(target.formula) }),
+    conditions: inputViews(target.conditions ?? []),
+    ...(plain === undefined ? {} : { plain: told(plain) }),
   };
 }
 
@@ -194,6 +207,10 @@ function lossView(loss: Loss, told: Told): LossView {
     basis: tCode(`basis.${loss.basis}`),
     routes: loss.routes.map((route) => routeView(route, told)),
     notes: loss.notes.map(told),
+    parts: lossParts(loss).map(({ cause, shareFrac }) => ({
+      name: cause === 'unexplained' ? t('loss.unexplained') : tCode(`option.cause.${cause}`),
+      share: shareWords(shareFrac),
+    })),
   };
 }
 
@@ -202,6 +219,6 @@ function routeView(route: LossRoute, told: Told): RouteView {
     name: tCode(`route.${route.id}`),
     ...(route.lnCapacity === undefined ? {} : { capacity: percentRangeWords(rangeOfLog(route.lnCapacity)) }),
     ...(route.lnPower === undefined ? {} : { power: percentRangeWords(rangeOfLog(route.lnPower)) }),
-    ...(route.note === undefined ? {} : { note: told(route.note) }),
+    notes: [...(route.note === undefined ? [] : [route.note]), ...(route.notes ?? [])].map(told),
   };
 }

@@ -12,6 +12,7 @@ import { chanceWords } from '@/lib/sheet/chance-words';
 import { lowerFirst, wordsOf } from '@/lib/sheet/phrase';
 import { quantityName, quantityRangeWords, quantityWords } from '@/lib/sheet/reading-words';
 import type { CauseId } from '@/lib/visit/cause';
+import { unitsInText } from '@/lib/visit/field-at';
 import type { Saying } from '@/lib/visit/wording';
 import type { CausesView, CauseView, EvidenceView, NextView } from './view';
 
@@ -98,7 +99,7 @@ function causeView(cause: CauseExplained, told: Told, runName: RunName): CauseVi
     patterns: cause.patterns.map((pattern) => ({
       mode: tCode(`option.mode.${pattern.mode}`),
       source: sourceWords(pattern.source, pattern.status),
-      ...(pattern.note === undefined ? {} : { note: pattern.note }),
+      ...(pattern.note === undefined ? {} : { note: unitsInText(pattern.note) }),
     })),
     loss: lossWords(cause),
   };
@@ -125,12 +126,14 @@ function severityMeaning(cause: CauseExplained, told: Told): string {
   });
 }
 
-function shareWords(frac: number): string {
+/** A share told in steps of five percent. */
+export function shareWords(frac: number): string {
   return quantityWords(words, Math.max(0.05, Math.round(frac * 20) / 20), 'frac');
 }
 
 /** A source with how it is known, said once. */
-export function sourceWords(source: string, status: string): string {
+export function sourceWords(text: string, status: string): string {
+  const source = unitsInText(text);
   const said = { assumption: /judgement/i, memory: /\bmemory\b|no source/i }[status];
   if (said?.test(source) === true || source.includes(status)) return source;
   return t('causes.source', { source, status: tCode(`status.${status}`) });

@@ -23,6 +23,8 @@ export type DerivedView = {
   readonly source: string;
   readonly inputs: readonly InputView[];
   readonly target?: TargetView;
+  /** Why no rule judges it here. */
+  readonly noTarget?: string;
 };
 
 export type TargetView = {
@@ -35,6 +37,11 @@ export type TargetView = {
   readonly verdictWords: string;
   readonly source: string;
   readonly note?: string;
+  readonly formula?: string;
+  /** The conditions the rule was asked at. */
+  readonly conditions: readonly InputView[];
+  /** For the homeowner, when it is off. */
+  readonly plain?: string;
 };
 
 export type FlagView = {
@@ -51,13 +58,15 @@ export type RunView = {
   readonly derived: readonly DerivedView[];
   /** Targets of plain readings. */
   readonly targets: readonly TargetView[];
+  /** What no rule answers here, and why; only where nothing was derived either. */
+  readonly noTargets: readonly { readonly name: string; readonly why: string }[];
 };
 
 export type RouteView = {
   readonly name: string;
   readonly capacity?: string;
   readonly power?: string;
-  readonly note?: string;
+  readonly notes: readonly string[];
 };
 
 export type LossView = {
@@ -68,6 +77,8 @@ export type LossView = {
   readonly basis: string;
   readonly routes: readonly RouteView[];
   readonly notes: readonly string[];
+  /** The loss split by cause. */
+  readonly parts: readonly { readonly name: string; readonly share: string }[];
 };
 
 /** One reading or observation for or against a cause. */

@@ -1,38 +1,29 @@
-import type { DerivedView, TargetView } from '@/components/appraisal/view';
+import type { DerivedView, InputView, TargetView } from '@/components/appraisal/view';
 import { t } from '@/components/words/words';
 import { Item, Opening } from './opening';
 
 /** A number of the findings; it opens to what it was made from. */
 export function DerivedRow(props: { readonly derived: DerivedView }) {
   const { derived } = props;
+  const { target, noTarget } = derived;
   return (
     <Opening
       name={derived.name}
       value={derived.value}
-      below={derived.target === undefined ? undefined : <Verdict target={derived.target} />}
+      below={target === undefined ? undefined : <Verdict target={target} />}
     >
-      <Item term={t('derived.doubtTerm')}>{derived.doubt}</Item>
-      {derived.target === undefined ? null : (
-        <Item term={t('derived.healthy')}>
-          {derived.target.range}
-          {derived.target.note === undefined ? null : <span className="block">{derived.target.note}</span>}
-          <span className="block text-soft">{derived.target.source}</span>
-        </Item>
+      {target === undefined ? null : <TargetItems target={target} />}
+      {noTarget === undefined ? null : (
+        <Item term={t('derived.healthy')}>{t('derived.noRule', { why: noTarget })}</Item>
       )}
       <Item term={t('derived.inputs')}>
-        <ul>
-          {derived.inputs.map((input) => (
-            <li key={input.name}>
-              {t('derived.input', { name: input.name, value: input.value, basis: input.basis })}
-              {input.source === undefined ? null : <span className="block text-soft">{input.source}</span>}
-            </li>
-          ))}
-        </ul>
+        <Inputs list={derived.inputs} />
       </Item>
       <Item term={t('derived.formula')}>{derived.formula}</Item>
       <Item term={t('derived.source')}>
         {derived.source} ({derived.basis})
       </Item>
+      <Item term={t('derived.doubtTerm')}>{derived.doubt}</Item>
     </Opening>
   );
 }
@@ -46,10 +37,46 @@ export function TargetRow(props: { readonly target: TargetView }) {
       value={target.reading ?? t('derived.notRead')}
       below={<Verdict target={target} />}
     >
-      <Item term={t('derived.healthy')}>{target.range}</Item>
-      {target.note === undefined ? null : <Item term={t('derived.note')}>{target.note}</Item>}
-      <Item term={t('derived.source')}>{target.source}</Item>
+      <TargetItems target={target} />
     </Opening>
+  );
+}
+
+/** What a healthy unit would read: range, rule, the conditions it was asked at, and where the rule is from. */
+function TargetItems(props: { readonly target: TargetView }) {
+  const { plain, range, note, formula, conditions, source } = props.target;
+  return (
+    <>
+      {plain === undefined ? null : <Item term={t('derived.homeowner')}>{plain}</Item>}
+      <Item term={t('derived.healthy')}>
+        {range}
+        {note === undefined ? null : <span className="block">{note}</span>}
+      </Item>
+      {formula === undefined ? null : (
+        <Item term={t('derived.rule')}>
+          {formula}
+          <span className="block text-soft">{source}</span>
+        </Item>
+      )}
+      {conditions.length === 0 ? null : (
+        <Item term={t('derived.conditions')}>
+          <Inputs list={conditions} />
+        </Item>
+      )}
+    </>
+  );
+}
+
+function Inputs(props: { readonly list: readonly InputView[] }) {
+  return (
+    <ul>
+      {props.list.map((input) => (
+        <li key={input.name}>
+          {t('derived.input', { name: input.name, value: input.value, basis: input.basis })}
+          {input.source === undefined ? null : <span className="block text-soft">{input.source}</span>}
+        </li>
+      ))}
+    </ul>
   );
 }
 

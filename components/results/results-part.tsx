@@ -1,13 +1,16 @@
 'use client';
 
 import { useAppraisal } from '@/components/appraisal/appraisal-context';
-import type { AnswerView, LossView, RunView } from '@/components/appraisal/view';
-import { t } from '@/components/words/words';
+import type { AnswerView, RunView } from '@/components/appraisal/view';
+import { t, tn } from '@/components/words/words';
 import { Advice, CostNow } from './advice-block';
 import { CausesBlock } from './causes-block';
 import { DerivedRow, TargetRow } from './derived-row';
 import { FlagNote } from './flag-note';
+import { LossBlock } from './loss-block';
 import { MissingNote } from './missing-note';
+import { More } from './more';
+import { Item } from './opening';
 import { Titled } from './titled';
 
 /** What is known so far: dangers first, then what the readings say, what was lost, and what it costs. */
@@ -79,48 +82,19 @@ function RunBlock(props: { readonly run: RunView }) {
         {run.targets.map((target) => (
           <TargetRow key={target.id} target={target} />
         ))}
+        {run.noTargets.length === 0 ? null : (
+          <More title={tn('derived.noRules', run.noTargets.length)}>
+            <dl className="grid gap-2">
+              {run.noTargets.map(({ name, why }) => (
+                <Item key={name} term={name}>
+                  {why}
+                </Item>
+              ))}
+            </dl>
+          </More>
+        )}
         {run.derived.length + run.targets.length === 0 ? <p>{t('results.noDerived')}</p> : null}
       </div>
-    </Titled>
-  );
-}
-
-function LossBlock(props: { readonly loss: LossView }) {
-  const { loss } = props;
-  return (
-    <Titled title={loss.title}>
-      <dl className="rows mt-1">
-        <div className="py-2">
-          <dt>{t('loss.capacity')}</dt>
-          <dd className="text-lg font-semibold">{loss.capacity}</dd>
-        </div>
-        <div className="py-2">
-          <dt>{t('loss.power')}</dt>
-          <dd className="text-lg font-semibold">{loss.power}</dd>
-        </div>
-      </dl>
-      {loss.notes.map((note) => (
-        <p key={note} className="mt-1">
-          {note}
-        </p>
-      ))}
-      <details className="border-t border-hair">
-        <summary className="min-h-12 py-2 font-semibold">{t('loss.routes', { basis: loss.basis })}</summary>
-        <ul className="rows">
-          {loss.routes.map((route) => (
-            <li key={`${route.name} ${route.capacity ?? ''} ${route.power ?? ''}`} className="py-2">
-              <span className="font-semibold">{route.name}</span>
-              {route.capacity === undefined ? null : (
-                <span className="block">{t('loss.routeCapacity', { range: route.capacity })}</span>
-              )}
-              {route.power === undefined ? null : (
-                <span className="block">{t('loss.routePower', { range: route.power })}</span>
-              )}
-              {route.note === undefined ? null : <span className="block text-soft">{route.note}</span>}
-            </li>
-          ))}
-        </ul>
-      </details>
     </Titled>
   );
 }

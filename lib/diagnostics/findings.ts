@@ -51,6 +51,10 @@ export type Target = {
   readonly status: string;
   /** Why there is no verdict, or a doubt about the target. */
   readonly note?: Saying;
+  /** The rule behind it, in trade notation. */
+  readonly formula?: string;
+  /** The conditions it was asked at; a fixed band has none. */
+  readonly conditions?: readonly DerivedInput[];
 };
 
 /** Doubt, conflict or danger; computing goes on. Words under `flag.<code>`. */
@@ -68,6 +72,8 @@ export type LossRoute = {
   readonly lnPower?: { readonly mean: number; readonly sd: number };
   readonly runId?: string;
   readonly note?: Saying;
+  /** Of a published correlation: what was assumed, and where it was held at the edge of its range. */
+  readonly notes?: readonly Saying[];
 };
 
 /** How far capacity falls and power rises against the healthy unit at the same conditions. */

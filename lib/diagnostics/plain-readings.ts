@@ -13,7 +13,17 @@ const TOLD: readonly string[] = [
   'suctionSuperheatFd',
   'liquidSubcoolingFd',
   'condensingOverOutdoorFd',
+  'condensingOverReturnFd',
+  'evaporatingBelowReturnFd',
+  'evaporatingBelowOutdoorFd',
+  'isentropicEfficiencyFrac',
+  'compressionRatio',
+  'compressorAmpsToRatedFrac',
+  'compressorA',
+  'drierDropFd',
   'totalExternalStaticInWc',
+  'filterDropInWc',
+  'coilDropInWc',
   'compressorCapacitorDeviationFrac',
   'fanCapacitorDeviationFrac',
   'stripAmpsRatio',
@@ -36,5 +46,15 @@ export function plainReadings(targets: readonly Target[], flags: readonly Flag[]
     judged.filter((target) => target.id === id && target.verdict !== 'within'),
   );
   if (told.length === 0) return [{ code: 'homeowner.allWithin' }];
-  return told.map((target) => ({ code: `homeowner.${target.id}.${target.verdict}` }));
+  return told.flatMap((target) => plainReading(target) ?? []);
+}
+
+/**
+ * Plain one-line reading of one target.
+ *
+ * @returns `homeowner.<id>.<verdict>`; undefined when it is within, or not judged
+ * Check: tests/diagnostics/plain-readings.test.ts
+ */
+export function plainReading({ id, verdict }: Target): Saying | undefined {
+  return verdict === 'above' || verdict === 'below' ? { code: `homeowner.${id}.${verdict}` } : undefined;
 }

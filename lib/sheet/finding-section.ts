@@ -1,4 +1,4 @@
-import type { Flag, Loss, RunFindings, Target } from '../diagnostics/findings';
+import type { Flag, Loss, RunFindings } from '../diagnostics/findings';
 import type { Estimate } from '../math/estimate';
 import type { CauseId } from '../visit/cause';
 import type { Mode } from '../visit/run';
@@ -9,7 +9,6 @@ import { counted, listWords, lowerFirst, type PhraseCode, phrase } from './phras
 import { readingName } from './reading-words';
 import { roundToRange } from './round-to-range';
 import type { Sheet } from './sheet';
-import { stagePhrases } from './stage-phrases';
 
 /** How many of the readings that are off are told in plain words on page one. */
 const plainReadings = 2;
@@ -165,19 +164,17 @@ function percentEnds(share: Estimate): Record<'low' | 'likely' | 'high', string>
   return { low: String(r.low), likely: String(r.likely), high: String(r.high) };
 }
 
-/** What the readings that are off mean, in the diagnosis' words for the house's owner. */
+/** What the readings that are off mean, in the diagnosis' words for the house's owner; capacity is told already. */
 function readingSentences(c: Composing): string[] {
   const sentences = foundRuns(c)
-    .flatMap((run) => run.targets)
-    .flatMap((target) => plainWords(c, target));
+    .flatMap((run) => run.plain ?? [])
+    .filter(({ code }) => !TOLD_APART.test(code))
+    .map((saying) => told(c, saying));
   return [...new Set(sentences)].slice(0, plainReadings);
 }
 
-function plainWords(c: Composing, target: Target): string[] {
-  if (target.verdict !== 'above' && target.verdict !== 'below') return [];
-  const code = `homeowner.${target.id}.${target.verdict}`;
-  return stagePhrases[c.words.locale][code] === undefined ? [] : [told(c, { code })];
-}
+/** Codes that say nothing new here: all is well, readings in conflict, capacity. */
+const TOLD_APART = /^homeowner\.(allWithin|conflict|\w+CapacityBtuh\.\w+)$/;
 
 /** Whose judgement the cause is, and what the readings say to it. */
 function causeSentences(c: Composing): string[] {

@@ -6,7 +6,7 @@ import { stagePhrases } from './stage-phrases';
 /** Decimals a reading or derived value is printed with, by unit; a unit not listed gets one. Status: as instruments show them. */
 const decimalsOf: Readonly<Record<string, number>> = {
   psig: 0,
-  psia: 0,
+  psia: 1,
   F: 0,
   Fd: 0,
   V: 0,
@@ -14,6 +14,7 @@ const decimalsOf: Readonly<Record<string, number>> = {
   cfm: 0,
   'cfm/ton': 0,
   'Btu/h': 0,
+  'lb/h': 0,
   fpm: 0,
   min: 0,
   in2: 0,
@@ -21,6 +22,9 @@ const decimalsOf: Readonly<Record<string, number>> = {
   ratio: 2,
   frac: 0,
 };
+
+/** Steps of what is never read but always worked out: more figures would only look exact. Status: ours, a tenth of the usual uncertainty. */
+const stepOf: Readonly<Record<string, number>> = { 'Btu/h': 100 };
 
 /**
  * Plain name of a reading or derived value: the visit's own label, or the earlier stage's words.
@@ -50,7 +54,9 @@ export function quantityWords(words: Words, value: number, unit: string): string
 
 /** The number alone. */
 export function quantityNumber(words: Words, value: number, unit: string): string {
-  return plainNumber(words, unit === 'frac' ? value * 100 : value, decimalsOf[unit] ?? 1);
+  const step = stepOf[unit] ?? 0;
+  const shown = step > 0 ? Math.round(value / step) * step : value;
+  return plainNumber(words, unit === 'frac' ? shown * 100 : shown, decimalsOf[unit] ?? 1);
 }
 
 /** Range of a target with its unit once: "65 to 72 psig". */

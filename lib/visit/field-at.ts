@@ -63,6 +63,11 @@ export function unitWords(unit: string): string {
   return words[unit] ?? unit;
 }
 
+/** Degrees inside a formula or the name of a source, written as everywhere else: "5 F" becomes "5 °F". */
+export function unitsInText(text: string): string {
+  return text.replace(/(\d) F\b/g, '$1 °F');
+}
+
 function exampleOf(min: number, max: number): string {
   const mid = min + (max - min) * 0.3;
   return String(max - min > 20 ? Math.round(mid) : Math.round(mid * 10) / 10);

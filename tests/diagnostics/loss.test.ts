@@ -227,6 +227,7 @@ describe('loss of a visit', () => {
       lnPower: { value: mode === 'cooling' ? 0.05 : 0.12, sd: 0.05 },
       lostByCause: [],
       beyondRange: false,
+      notes: [],
     });
     const { loss } = lossOfVisit(context.visit, [evidence], routeOf);
     const of = (key: 'lnCapacity' | 'lnPower') =>

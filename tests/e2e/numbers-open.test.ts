@@ -3,6 +3,7 @@ import { afterAll, beforeAll, expect, test } from 'vitest';
 import type { Appraisal } from '@/lib/appraise/appraisal';
 import { wordsOf } from '@/lib/sheet/phrase';
 import { quantityWords } from '@/lib/sheet/reading-words';
+import { unitsInText } from '@/lib/visit/field-at';
 import { launchBrowser, SIZES, watchedPage } from './browser';
 
 let browser: Browser;
@@ -22,16 +23,16 @@ test('wiring: every derived value stands on the screen as in the record and open
   const missing: string[] = [];
   for (const value of derived) {
     const words = quantityWords(wordsOf('en'), value.value, value.unit);
-    const row = [value.formula, value.source, words]
-      .reduce((left, hasText) => left.filter({ hasText }), rows)
-      .first();
+    const formula = unitsInText(value.formula);
+    const source = unitsInText(value.source);
+    const row = [formula, source, words].reduce((left, hasText) => left.filter({ hasText }), rows).first();
     if ((await row.count()) === 0) {
       missing.push(`${value.id}: ${words}`);
       continue;
     }
     await row.locator('summary').first().click();
     const shown = await row.innerText();
-    const wanted = [value.formula, value.source, 'Made from', 'How sure'];
+    const wanted = [formula, source, 'Made from', 'How sure'];
     missing.push(...wanted.filter((w) => !shown.includes(w)).map((w) => `${value.id} lacks "${w}"`));
     await row.locator('summary').first().click();
   }

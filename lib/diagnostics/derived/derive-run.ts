@@ -31,6 +31,7 @@ import {
   drierDrop,
   evaporatingBelowAir,
   evaporatingDew,
+  glideTemperatures,
   liquidSubcooling,
   suctionGlide,
   suctionSuperheat,
@@ -52,6 +53,7 @@ export function deriveRun(context: RunContext): readonly DerivedValue[] {
   return present([
     evaporatingDew(context),
     suctionGlide(context),
+    ...glideTemperatures(context),
     suctionSuperheat(context),
     condensingMean(context),
     liquidSubcooling(context),

@@ -4,6 +4,7 @@ import type { DerivedValue } from '../findings';
 import { baroPsiaAtAltitude, psigToPsia } from '../refrigerant/gauge';
 import { orNaN } from '../refrigerant-or-nan';
 import { type RunContext, reading } from '../run-context';
+import type { Sourced } from '../sourced';
 import { dischargeSide, liquidSide } from './pressures';
 
 const SATURATION = 'published equation of state of the refrigerant, status beside its coefficients';
@@ -250,4 +251,38 @@ export function suctionGlide(context: RunContext): DerivedValue | undefined {
     compute: ({ psig, altitude }) => orNaN(properties.glideFd(psiaAt(psig, altitude))),
   });
   return glide !== undefined && glide.value >= limits.glideShownFd.value ? glide : undefined;
+}
+
+/**
+ * Bubble at the suction pressure, and dew and bubble at the high side, of a blend whose glide matters.
+ *
+ * @returns [F]; dew at the suction pressure is the evaporating temperature itself; none for pure refrigerants, for a
+ * small glide, and where the pressure was not read
+ * Source: data/limits.json, glideShownFd
+ * Check: tests/diagnostics/derived-refrigerant.test.ts
+ */
+export function glideTemperatures(context: RunContext): readonly DerivedValue[] {
+  const { properties, altitude } = context;
+  if (properties === undefined || !properties.isBlend) return [];
+  const suction = reading(context, 'suctionPsig');
+  const high = liquidSide(context);
+  const at = (id: string, line: 'bubble' | 'dew', port: string, psig: Sourced | undefined, drop?: Sourced) =>
+    derive<string>({
+      id,
+      unit: 'F',
+      formula: `${line} temperature at (${port} psig + local barometric pressure)`,
+      source: SATURATION,
+      inputs: { psig, altitude, ...(drop === undefined ? {} : { drop }) },
+      compute: (v) => {
+        const { psig: gauge = Number.NaN, altitude: heightFt = 0, drop: share } = v;
+        const psia = psiaAt(gauge, heightFt, share);
+        return orNaN(line === 'dew' ? properties.dewF(psia) : properties.bubbleF(psia));
+      },
+    });
+  const dew = at('highSideDewF', 'dew', 'high-side', high?.gauge, high?.drop);
+  const bubble = at('highSideBubbleF', 'bubble', 'high-side', high?.gauge, high?.drop);
+  const apart = (dew?.value ?? 0) - (bubble?.value ?? 0) >= limits.glideShownFd.value;
+  const low =
+    suctionGlide(context) === undefined ? undefined : at('suctionBubbleF', 'bubble', 'suction', suction);
+  return [low, ...(apart ? [dew, bubble] : [])].filter((value) => value !== undefined);
 }

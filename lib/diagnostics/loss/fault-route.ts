@@ -1,6 +1,7 @@
 import type { Uncertain } from '../../math/propagate';
 import type { CauseId } from '../../visit/cause';
 import type { Visit } from '../../visit/visit';
+import type { Saying } from '../../visit/wording';
 import type { Part } from '../causes/hypotheses';
 import type { Posterior } from '../causes/posterior';
 import lossData from '../data/loss.json';
@@ -17,6 +18,8 @@ export type FaultRoute = {
   readonly lostByCause: readonly { readonly cause: CauseId; readonly lnEfficiency: number }[];
   /** Some correlation was used outside its published range. */
   readonly beyondRange: boolean;
+  /** What the correlation of the likeliest story assumed or held at its edge; words under `effect.<code>`. */
+  readonly notes: readonly Saying[];
 };
 
 /**
@@ -55,8 +58,20 @@ export function faultRoute(visit: Visit, posterior: Posterior, conditions: Fault
     lnCapacity: mixed('lnCapacity'),
     lnPower: mixed('lnPower'),
     lostByCause: lostByCause(at, stories, total),
+    notes: notesOf(stories),
     beyondRange: stories.some(({ effect }) => effect?.kind === 'effect' && effect.beyondRange),
   };
+}
+
+function notesOf(
+  stories: readonly { readonly chance: number; readonly effect: FaultEffect | undefined }[],
+): readonly Saying[] {
+  const first = stories.reduce<(typeof stories)[number] | undefined>(
+    (best, story) => (best === undefined || story.chance > best.chance ? story : best),
+    undefined,
+  );
+  if (first?.effect?.kind !== 'effect') return [];
+  return first.effect.notes.map((note) => ({ ...note, code: `effect.${note.code}` }));
 }
 
 type At = Parameters<typeof faultPairEffect>[0];

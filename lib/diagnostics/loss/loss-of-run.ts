@@ -117,6 +117,7 @@ function routesOf(
       lnCapacity: { mean: route.lnCapacity.value, sd: route.lnCapacity.sd },
       lnPower: { mean: route.lnPower.value, sd: route.lnPower.sd },
       ...(evidence === undefined ? {} : { runId: evidence.runId }),
+      ...(route.notes.length === 0 ? {} : { notes: route.notes }),
     });
   }
   const weakening = measured || route !== undefined ? data.agePrior.weakening : 1;

@@ -1,5 +1,6 @@
 import type { ReadingName } from '../../visit/run';
 import { derivedById } from '../derived/derive-run';
+import { targetRule } from '../explain/target-rule';
 import type { DerivedValue, Target } from '../findings';
 import type { RunContext } from '../run-context';
 import { isTarget, judged, type NoTarget, type TargetPart } from './build-target';
@@ -79,7 +80,10 @@ export function targetsOfRun(context: RunContext, values: readonly DerivedValue[
   ].filter((answer) => answer !== undefined);
   const targets = answers
     .filter(isPart)
-    .map((part) => judged(part, readingFor(context, values, part.id)))
+    .map((part) => ({
+      ...judged(part, readingFor(context, values, part.id)),
+      ...targetRule(context, values, part),
+    }))
     .filter((target) => target.reading !== undefined || !ONLY_WITH_READING.has(target.id));
   return { targets, noTargets: answers.filter((answer): answer is NoTarget => !isTarget(answer)) };
 }

@@ -1,0 +1,26 @@
+import type { DerivedInput } from '../findings';
+import { baroPsiaAtAltitude } from '../refrigerant/gauge';
+
+/**
+ * Inputs of a value as they are told: behind an altitude stands the barometric pressure it gives, on which every gauge
+ * reading rests.
+ *
+ * @param inputs  inputs of a derived value or conditions of a target
+ * @returns the same, each name once, with `barometricPsia` after the altitude; its basis is that of the altitude
+ * Source: standard atmosphere, refrigerant/data/standard-atmosphere.json
+ * Check: tests/diagnostics/explain/explain-inputs.test.ts
+ */
+export function explainInputs(inputs: readonly DerivedInput[]): readonly DerivedInput[] {
+  const once = inputs.filter((input, i) => inputs.findIndex(({ name }) => name === input.name) === i);
+  return once.flatMap((input) => {
+    if (input.name !== 'altitudeFt' || typeof input.value !== 'number') return [input];
+    const barometric: DerivedInput = {
+      name: 'barometricPsia',
+      value: baroPsiaAtAltitude(input.value),
+      unit: 'psia',
+      basis: input.basis,
+      source: 'standard atmosphere at that altitude',
+    };
+    return [input, barometric];
+  });
+}
