@@ -14,6 +14,8 @@ const TOLD: readonly string[] = [
   'liquidSubcoolingFd',
   'condensingOverOutdoorFd',
   'condensingOverReturnFd',
+  'dischargePsig',
+  'suctionPsig',
   'evaporatingBelowReturnFd',
   'evaporatingBelowOutdoorFd',
   'isentropicEfficiencyFrac',

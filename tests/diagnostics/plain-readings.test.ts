@@ -14,10 +14,20 @@ function target(id: string, verdict?: Verdict): Target {
 
 /** Every target there can be in a mode, read or not. */
 function targetIds(mode: 'cooling' | 'heating'): readonly string[] {
-  const context = contextOfRun({ mode, ...EVERYTHING }, { nameplateSubcoolingFd: 10, ratedV: 230, ratedLoadA: 16 });
+  const context = contextOfRun(
+    { mode, ...EVERYTHING },
+    { nameplateSubcoolingFd: 10, ratedV: 230, ratedLoadA: 16, chargingTables: [{ mode, ...TABLE }] },
+  );
   const { targets, noTargets } = targetsOfRun(context, deriveRun(context));
   return [...targets, ...noTargets].map(({ id }) => id);
 }
+
+const TABLE = {
+  outdoorF: [50, 100],
+  indoorF: [60],
+  suctionPsig: [[110], [130]],
+  dischargePsig: [[250], [400]],
+};
 
 const EVERYTHING = {
   suctionPsig: 130,
@@ -69,10 +79,7 @@ describe('plain readings for the homeowner', () => {
   });
 
   it('wiring: every sentence that can come has its words', () => {
-    const ids = [
-      ...targetIds('cooling'),
-      ...targetIds('heating'),
-    ];
+    const ids = [...targetIds('cooling'), ...targetIds('heating')];
     expect(ids.length).toBeGreaterThan(25);
     const told = (['above', 'below'] as const).flatMap((verdict) =>
       plainReadings(

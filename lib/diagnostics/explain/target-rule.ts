@@ -48,6 +48,13 @@ function ruleOf(
   const outdoor = reading(context, 'outdoorAirF');
   const returnAir = reading(context, 'returnAirF');
   switch (target.id) {
+    case 'suctionPsig':
+    case 'dischargePsig':
+      return [
+        "the unit's own charging table, straight lines between its cells",
+        outdoor,
+        context.run.mode === 'cooling' ? returnWetBulb(context) : returnAir,
+      ];
     case 'suctionSuperheatFd':
       return superheatRule(context, outdoor);
     case 'liquidSubcoolingFd':
@@ -91,6 +98,13 @@ function ruleOf(
         healthyAt(context)?.indoor,
         unitVolts(context),
       ];
+    case 'totalExternalStaticInWc':
+      return target.status === 'nameplate'
+        ? [
+            'up to the static of the nameplate',
+            plateValue('ratedStaticInWc', context.visit.unit.ratedStaticInWc, 'in. w.c.'),
+          ]
+        : BAND;
     default:
       return BAND;
   }
