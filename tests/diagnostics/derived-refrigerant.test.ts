@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { deriveRun } from '@/lib/diagnostics/derived/derive-run';
 import { dischargeSide, liquidSide } from '@/lib/diagnostics/derived/pressures';
 import {
   compressionRatio,
@@ -185,5 +186,28 @@ describe('modes and air', () => {
   it('outside: gauge to absolute at 5,000 ft uses 12.228 psia [standard atmosphere]', () => {
     expect(psiaAt(100, 5_000)).toBeCloseToWithin(112.228, 0.002);
     expect(psiaAt(100, 0, 0.01)).toBeCloseToWithin(114.696 * 1.01, 0.002);
+  });
+});
+
+describe('glide where it matters', () => {
+  const blend = { mode: 'cooling', suctionPsig: 70, dischargePsig: 240 } as const;
+  const idsOf = (refrigerant: 'R-407C' | 'R-410A' | 'R-22' | 'R-454B') =>
+    deriveRun(contextOfRun(blend, { refrigerant }))
+      .map(({ id }) => id)
+      .filter((id) => /Dew|Bubble|glide/.test(id));
+
+  it('identity: bubble and dew stand apart for a blend of wide glide, not for a pure or near-azeotropic one', () => {
+    expect(idsOf('R-407C')).toEqual(['glideFd', 'suctionBubbleF', 'highSideDewF', 'highSideBubbleF']);
+    expect(idsOf('R-454B')).toContain('glideFd');
+    expect(idsOf('R-410A')).toEqual([]);
+    expect(idsOf('R-22')).toEqual([]);
+  });
+
+  it('identity: superheat counts from dew, subcooling from bubble, and their mean is the condensing temperature', () => {
+    const values = deriveRun(contextOfRun({ ...blend, liquidLineF: 90 }, { refrigerant: 'R-407C' }));
+    const of = (id: string): number => values.find((value) => value.id === id)?.value ?? Number.NaN;
+    expect(of('evaporatingF') - of('suctionBubbleF')).toBeCloseTo(of('glideFd'), 6);
+    expect(of('highSideBubbleF') - 90).toBeCloseTo(of('liquidSubcoolingFd'), 6);
+    expect((of('highSideBubbleF') + of('highSideDewF')) / 2).toBeCloseTo(of('condensingF'), 6);
   });
 });

@@ -8,6 +8,7 @@ import { agePrior } from '@/lib/diagnostics/loss/age-prior';
 import { conditionsOf } from '@/lib/diagnostics/loss/conditions-of-run';
 import { faultRoute } from '@/lib/diagnostics/loss/fault-route';
 import { lossOfRun } from '@/lib/diagnostics/loss/loss-of-run';
+import { stagePhrases } from '@/lib/sheet/stage-phrases';
 import type { CauseId } from '@/lib/visit/cause';
 import './support/matchers';
 import { contextOfRun, visitOf } from './support/visit-of';
@@ -45,6 +46,15 @@ describe('loss by published fault correlations', () => {
     expect(route.lnCapacity.value).toBeCloseToWithin(known?.lnCapacity.mean ?? null, 1e-12);
     expect(route.lnPower.sd).toBeCloseToWithin(Math.hypot(known?.lnPower.sd ?? 0, 0.05), 1e-12);
     expect(route.lostByCause.map(({ cause }) => cause)).toEqual(['outdoorCoilFouled']);
+  });
+
+  it('wiring: what the likeliest correlation was held at is named', () => {
+    const cold = { ...summer, outdoorF: 125 };
+    const notes = faultRoute(visit, certain('outdoorCoilFouled severe'), cold).notes.map(({ code }) => code);
+    expect(notes).toContain('effect.outdoorBeyondFit');
+    expect(faultRoute(visit, certain(), summer).notes).toEqual([]);
+    const words: Readonly<Record<string, string>> = stagePhrases.en;
+    expect(notes.filter((code) => words[code] === undefined)).toEqual([]);
   });
 
   it('identity: nothing wrong is no loss, with the between-unit spread', () => {
