@@ -2,6 +2,7 @@ import { diagnose } from '../diagnostics/diagnose';
 import { healthyUnit } from '../diagnostics/healthy-unit/healthy-unit';
 import { refrigerantProperties } from '../diagnostics/refrigerant/properties';
 import type { Climate } from '../energy/climate-model';
+import { causeChances } from '../energy/recovery';
 import { yearlyEnergy } from '../energy/yearly-energy';
 import { compareChoices } from '../finance/compare-choices';
 import type { Visit } from '../visit/visit';
@@ -31,6 +32,7 @@ export function appraiseWith(visit: Visit, climate: Climate): Appraisal {
     visit,
     healthy,
     loss: findings.loss,
+    chances: causeChances(findings),
     climate,
     ...(findings.lossByRun === undefined ? {} : { lossByRun: findings.lossByRun }),
   });

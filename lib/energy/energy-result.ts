@@ -1,5 +1,6 @@
 import type { Estimate } from '../math/estimate';
 import type { Basis } from '../visit/basis';
+import type { CauseId } from '../visit/cause';
 import type { Saying } from '../visit/wording';
 import type { BillUse } from './bills/bill-use';
 
@@ -41,6 +42,30 @@ export type BalancePoint = {
   readonly hours: number;
 };
 
+/** Cost of a year at the ends of what is uncertain [USD]; an end left out does not vary. */
+export type CostEnds = {
+  readonly likely: number;
+  readonly mild: number;
+  readonly severe: number;
+  readonly recoveryLow?: number;
+  readonly recoveryHigh?: number;
+  readonly loadLow?: number;
+  readonly loadHigh?: number;
+  readonly ratedLow?: number;
+  readonly ratedHigh?: number;
+};
+
+/** A repair that works, under one of the causes it treats. */
+export type CauseRecovery = {
+  /** Left out = whatever the repair is meant for. */
+  readonly cause?: CauseId;
+  /** Chance that this cause is at work. */
+  readonly frac: number;
+  /** Share of the log loss given back. */
+  readonly recoveredFrac: Estimate;
+  readonly costUsd: CostEnds;
+};
+
 /** A unit as it would run for a year: healthy, as found, or after a choice. */
 export type EnergyScenario = {
   readonly id: string;
@@ -58,6 +83,10 @@ export type EnergyScenario = {
   /** New units only: drawing less or more power than their rating makes likely. */
   readonly ratedLow?: EnergyYear;
   readonly ratedHigh?: EnergyYear;
+  /** Repairs only: the cost under each cause it treats; the scenario itself is their mean. */
+  readonly byCause?: readonly CauseRecovery[];
+  /** Repairs only: chance that it meets a cause it treats. */
+  readonly meetsCauseFrac?: number;
   readonly costUsd: Estimate;
   readonly totalKwh: Estimate;
   readonly balance: readonly BalancePoint[];

@@ -18,7 +18,8 @@ import type { EnergyResult, EnergyScenario } from './energy-result';
 import type { Furnace } from './furnace';
 import { type HouseLoad, houseLoad } from './house-load';
 import { lossEnds } from './loss-ratios';
-import { repairEffect } from './repair-effect';
+import { type CauseChances, causeChances } from './recovery';
+import { recoveryScenario } from './recovery-scenario';
 import { healthyScenario, newUnitScenario, scenarioOf } from './scenario';
 import { shownLoss } from './shown-loss';
 import { pricingOf } from './tariff/pricing';
@@ -31,6 +32,8 @@ export type YearlyEnergyInput = {
   readonly loss: Findings['loss'];
   /** What each run shows; a repair may name the run that shows its effect. */
   readonly lossByRun?: NonNullable<Findings['lossByRun']>;
+  /** What may be at work; left out = what the technician suspects. */
+  readonly chances?: CauseChances;
   readonly climate: Climate;
   /** Furnaces behind new heat pumps, by the id of the choice. */
   readonly furnaces?: Readonly<Record<string, Furnace>>;
@@ -116,6 +119,7 @@ function scenariosOf(input: YearlyEnergyInput, context: YearContext, notes: Sayi
   const { visit, healthy, climate } = input;
   const bins = unitBins(healthy, climate.binF, context.load);
   const ends = lossEnds(input.loss);
+  const chances = input.chances ?? chancesBySuspicion(visit);
   const asFound = scenarioOf('asFound', bins, ends, context);
   const ofChoices = visit.choices.map((choice): EnergyScenario => {
     switch (choice.kind) {
@@ -125,9 +129,9 @@ function scenariosOf(input: YearlyEnergyInput, context: YearContext, notes: Sayi
       case 'repairThenReplace': {
         const shown = shownLoss(input, choice.shownByRun);
         if (shown !== undefined) return scenarioOf(choice.id, bins, lossEnds(shown), context);
-        const effect = repairEffect(choice, visit.suspectedCause?.cause);
-        notes.push(...effect.notes);
-        return scenarioOf(choice.id, bins, ends, context, effect.recoveredFrac);
+        const { scenario, notes: told } = recoveryScenario(choice, bins, ends, context, chances);
+        notes.push(...told);
+        return scenario;
       }
       case 'replace': {
         const unit = replacementUnit(visit, healthy, choice);
@@ -163,6 +167,15 @@ export function replacementUnit(visit: Visit, existing: HealthyUnit, choice: Rep
     tier: choice.tier,
     ...(visit.site.stateCode === undefined ? {} : { stateCode: visit.site.stateCode }),
     assumptions: visit.assumptions,
+  });
+}
+
+function chancesBySuspicion({ suspectedCause }: Visit): CauseChances {
+  return causeChances({
+    loss: {},
+    ...(suspectedCause === undefined
+      ? {}
+      : { suspectedCause: { cause: suspectedCause.cause, saidBy: 'technician' } }),
   });
 }
 

@@ -2,6 +2,7 @@ import { type Estimate, estimate, exactEstimate } from '../math/estimate';
 import { invariant } from '../math/invariant';
 import { repairs } from '../visit/choice';
 import type { Saying } from '../visit/wording';
+import { type CauseOutcome, causeMove, causeTable, energyPart, totalPart } from './cause-table';
 import type { ComparedChoice, Comparison } from './comparison';
 import {
   type ComparisonInput,
@@ -21,8 +22,9 @@ import { breakEvenPrice, lowestByStay, lowestIndex, recommend } from './recommen
 import { replaceLater } from './replace-later';
 import { rulesOfThumb } from './rules-of-thumb';
 
-/** Outcomes of all choices: with everything likely, and with each input at its ends. */
+/** Outcomes of all choices: with everything likely, with each input at its ends, and under each cause. */
 type Grid = {
+  readonly causes: readonly (readonly CauseOutcome[])[];
   readonly likely: readonly Outcome[];
   readonly moved: readonly {
     readonly input: string;
@@ -79,6 +81,7 @@ function later(model: ComparisonModel, totals: readonly number[]): Pick<Comparis
 function gridOf(model: ComparisonModel): Grid {
   const all = (draw: ComparisonModel['likely']) => model.choices.map((c) => outcomeOf(model, c, draw));
   return {
+    causes: causeTable(model),
     likely: all(model.likely),
     moved: model.deviations.map(({ input, low, high, stance }) => ({
       input,
@@ -98,7 +101,8 @@ function movedOf(grid: Grid, of: (outcomes: readonly Outcome[]) => number): Move
 function differenceRange(grid: Grid, i: number, base: number): Estimate {
   if (i === base) return exactEstimate(0);
   const difference = (o: readonly Outcome[]) => (o[i]?.totalTodayUsd ?? 0) - (o[base]?.totalTodayUsd ?? 0);
-  return rangeOf(difference(grid.likely), movedOf(grid, difference));
+  const byCause = causeMove(grid.causes[i] ?? [], grid.causes[base], totalPart);
+  return rangeOf(difference(grid.likely), [...movedOf(grid, difference), byCause]);
 }
 
 function comparedChoice(
@@ -114,7 +118,10 @@ function comparedChoice(
   const { basis, likely } = model;
   const total = (o: readonly Outcome[]) => o[i]?.totalTodayUsd ?? 0;
   const saving = (o: readonly Outcome[]) => (o[0]?.totalTodayUsd ?? 0) - total(o);
-  const moved = movedOf(grid, i === 0 ? total : saving);
+  const own = itemAt(grid.causes, i);
+  const causeOfTotal = causeMove(own, undefined, totalPart);
+  const causeOfSaving = causeMove(itemAt(grid.causes, 0), own, totalPart);
+  const moved = [...movedOf(grid, i === 0 ? total : saving), i === 0 ? causeOfTotal : causeOfSaving];
   const perYearUsd = equivalentPerYear(
     outcome.totalTodayUsd,
     likely.values.discountFracPerYear,
@@ -130,15 +137,15 @@ function comparedChoice(
     rebateUsd: moneyText(priced.rebate),
     upFrontUsd: moneyText(priced.upFront),
     ...(priced.loan === undefined ? {} : { loan: priced.loan.quote }),
-    yearlyEnergyUsd: energyRange(model, priced),
+    yearlyEnergyUsd: energyRange(model, priced, own),
     failsWithinStayFrac: failureRange(grid, i),
-    totalTodayUsd: rangeOf(outcome.totalTodayUsd, movedOf(grid, total)),
+    totalTodayUsd: rangeOf(outcome.totalTodayUsd, [...movedOf(grid, total), causeOfTotal]),
     totalTodayQuoted: moneyText(
       quotedTotal(outcome.expected, outcome.flows, priced.netPrice, outcome.draw, basis.timing),
     ),
     perYearUsd,
     perMonthUsd: perYearUsd / 12,
-    netSavingUsd: i === 0 ? exactEstimate(0) : rangeOf(saving(grid.likely), movedOf(grid, saving)),
+    netSavingUsd: i === 0 ? exactEstimate(0) : rangeOf(saving(grid.likely), moved),
     overLowestUsd,
     priced: priced.priced,
     ...(repairs(choice) && priced.priced
@@ -148,14 +155,21 @@ function comparedChoice(
     drivers: driversOf(i === 0 ? total(grid.likely) : saving(grid.likely), moved),
     ...(i === 0 ? measuresOfBase : measuresAgainst(model, base, { priced, outcome })),
     rows: outcome.rows,
-    notes: choiceNotes(model, priced, outcome),
+    notes: choiceNotes(model, priced, outcome, own),
   };
 }
 
-function energyRange(model: ComparisonModel, priced: PricedChoice): Estimate {
-  const cost = (draw: ComparisonModel['likely']) => firstYearEnergyUsd(priced.choice, draw, model.suspected);
+function energyRange(
+  model: ComparisonModel,
+  priced: PricedChoice,
+  causes: readonly CauseOutcome[],
+): Estimate {
+  const cost = (draw: ComparisonModel['likely']) => firstYearEnergyUsd(priced.choice, draw, model.chances);
   const moved = model.deviations.map(({ input, low, high }) => ({ input, low: cost(low), high: cost(high) }));
-  const { low, likely, high } = rangeOf(cost(model.likely), moved);
+  const { low, likely, high } = rangeOf(cost(model.likely), [
+    ...moved,
+    causeMove(causes, undefined, energyPart),
+  ]);
   return estimate(Math.max(0, low), likely, high);
 }
 
@@ -165,7 +179,12 @@ function failureRange(grid: Grid, i: number): Estimate {
   return estimate(Math.max(0, low), likely, Math.min(1, high));
 }
 
-function choiceNotes(model: ComparisonModel, priced: PricedChoice, outcome: Outcome): Saying[] {
+function choiceNotes(
+  model: ComparisonModel,
+  priced: PricedChoice,
+  outcome: Outcome,
+  causes: readonly CauseOutcome[],
+): Saying[] {
   const { choice } = priced;
   const { stayYears } = model.basis;
   const notes = [...priced.notes];
@@ -176,7 +195,7 @@ function choiceNotes(model: ComparisonModel, priced: PricedChoice, outcome: Outc
   if (left >= 1)
     notes.push({ code: 'valueLeftCounted', values: { years: stayYears, leftUsd: Math.round(left) } });
   if (repairs(choice) && choice.shownByRun === undefined) {
-    const percent = Math.round(model.likely.values.repairSuccessFrac * 100);
+    const percent = Math.round(100 * causes.reduce((sum, c) => sum + c.frac * c.curedFrac, 0));
     notes.push({ code: 'repairMayNotCure', values: { choice: choice.name, percent } });
   }
   if (choice.kind === 'leave') {

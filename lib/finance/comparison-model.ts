@@ -1,6 +1,6 @@
 import type { Findings } from '../diagnostics/findings';
 import type { EnergyResult } from '../energy/energy-result';
-import type { CauseId } from '../visit/cause';
+import type { CauseChances } from '../energy/recovery';
 import { type Choice, repairs } from '../visit/choice';
 import type { Visit } from '../visit/visit';
 import { type Saying, say } from '../visit/wording';
@@ -27,7 +27,7 @@ export type ComparisonModel = {
   /** Leave first, repairs by price, replacements by price. */
   readonly choices: readonly PricedChoice[];
   readonly fallback: FallbackUnit;
-  readonly suspected: CauseId | undefined;
+  readonly chances: CauseChances;
   readonly likely: MoneyDraw;
   readonly deviations: readonly Deviation[];
   readonly notes: readonly Saying[];
@@ -50,7 +50,7 @@ export function comparisonModel({ visit, findings, energy }: ComparisonInput): C
     basis,
     choices: choices.sort((a, b) => order(a) - order(b) || a.price.comparedTo(b.price)),
     fallback,
-    suspected: findings.suspectedCause?.cause,
+    chances: basis.chances,
     likely: likelyDraw(basis, energy, fallback, repairIds),
     deviations: deviations(basis, energy, fallback, repairIds),
     notes,
@@ -77,7 +77,7 @@ export function outcomeOf(model: ComparisonModel, priced: PricedChoice, draw: Mo
   const successor = successorOf(choice, model.choices, model.fallback);
   const own = drawFor(draw, successor);
   const planned = plannedYearOf(choice, years);
-  const expected = expectedYears(choice, own, years, model.suspected, successor.scenarioId, planned);
+  const expected = expectedYears(choice, own, years, model.chances, successor.scenarioId, planned);
   const flows = capitalFlows(priced, years);
   const rows = yearRows(expected, flows, usdOf(priced.netPrice), own, model.basis.timing);
   return { draw: own, expected, flows, rows, totalTodayUsd: rows.at(-1)?.cumulativePresentValueUsd ?? 0 };
@@ -94,14 +94,14 @@ export type StayTotals = { readonly linear: number[]; readonly none: number[] };
  * Check: tests/finance/recommend.test.ts
  */
 export function totalsByStay(model: ComparisonModel, longest: number): StayTotals[] {
-  const { suspected, fallback, basis } = model;
+  const { chances, fallback, basis } = model;
   const d = model.likely.values.discountFracPerYear;
   const choices = model.choices.map((priced) => {
     const { choice } = priced;
     const successor = successorOf(choice, model.choices, fallback);
     const draw = drawFor(model.likely, successor);
     const lived = (planned: number | undefined) => {
-      const expected = expectedYears(choice, draw, longest, suspected, successor.scenarioId, planned);
+      const expected = expectedYears(choice, draw, longest, chances, successor.scenarioId, planned);
       return { expected, running: yearRows(expected, [], 0, { ...draw, valueLeftFrac: 0 }, basis.timing) };
     };
     const unplanned = lived(undefined);

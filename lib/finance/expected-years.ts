@@ -1,12 +1,11 @@
-import { repairTreats } from '../energy/repair-effect';
+import type { CauseChances } from '../energy/recovery';
 import { invariant } from '../math/invariant';
-import type { CauseId } from '../visit/cause';
-import type { Choice, Repairing } from '../visit/choice';
+import type { Choice } from '../visit/choice';
 import conventions from './data/conventions.json';
 import type { MoneyDraw } from './money-draw';
-import { renewsCompressor } from './new-compressor';
 import { lifeCurve, lifeLeftFrac, yearlyFailureFracs } from './survival';
 import { type PlaceYear, placeHistory } from './unit-in-place';
+import { type World, worldsOf } from './worlds';
 
 /** What one year brings on average, in prices of the visit. */
 export type ExpectedYear = {
@@ -24,25 +23,15 @@ export type ExpectedYear = {
   readonly laterLeftFrac: number;
 };
 
-/** One way things can stand from the first day: a repair may or may not cure. */
-type World = {
-  readonly weightFrac: number;
-  readonly ageYears: number;
-  readonly hazardRatio: number;
-  readonly energyUsd: number;
-  readonly bought: boolean;
-};
-
 /**
- * What each year brings on average under a choice. The first years do not depend on how many follow. A repair is a mixture: it cures with the chance of
- * success and then takes back the raised risk of failure and, with a new compressor, part of the risk of its age, or it
- * changes nothing. A unit that fails is replaced at the end of the year by the fallback unit, whose energy counts from
- * the next year.
+ * What each year brings on average under a choice. The first years do not depend on how many follow. They are
+ * the mean over the causes that may be at work and over a repair's curing or not (see `worldsByCause`). A unit that
+ * fails is replaced at the end of the year by the fallback unit, whose energy counts from the next year.
  *
  * @param choice  leave, repair or replacement
  * @param draw    one value for everything uncertain
  * @param years   whole number of years
- * @param suspected  cause the technician suspects, if any
+ * @param chances  what may be at work
  * @param fallbackScenarioId  energy scenario of the unit that replaces a failed one
  * @param plannedYear  the first unit is replaced by the fallback unit at the end of this year at the latest
  * @returns expected years, index 0 = year 1
@@ -53,7 +42,22 @@ export function expectedYears(
   choice: Choice,
   draw: MoneyDraw,
   years: number,
-  suspected: CauseId | undefined,
+  chances: CauseChances,
+  fallbackScenarioId: string,
+  plannedYear?: number,
+): ExpectedYear[] {
+  return expectedYearsIn(worldsOf(choice, draw, chances), draw, years, fallbackScenarioId, plannedYear);
+}
+
+/**
+ * The same for worlds already laid out.
+ *
+ * Check: tests/finance/expected-years.test.ts
+ */
+export function expectedYearsIn(
+  worlds: readonly World[],
+  draw: MoneyDraw,
+  years: number,
   fallbackScenarioId: string,
   plannedYear?: number,
 ): ExpectedYear[] {
@@ -62,7 +66,7 @@ export function expectedYears(
   const laterFails = yearlyFailureFracs(curve, 0, years);
   const laterEnergyUsd = energyOf(draw, fallbackScenarioId);
   const sums = Array.from({ length: years }, () => ({ ...NOTHING }));
-  for (const world of worldsOf(choice, draw, suspected)) {
+  for (const world of worlds) {
     const w = world.weightFrac;
     if (w === 0) continue;
     const firstFails = yearlyFailureFracs(curve, world.ageYears, years, world.hazardRatio);
@@ -101,70 +105,8 @@ const NOTHING = {
  *
  * Check: tests/finance/expected-years.test.ts
  */
-export function firstYearEnergyUsd(choice: Choice, draw: MoneyDraw, suspected: CauseId | undefined): number {
-  return worldsOf(choice, draw, suspected).reduce((sum, w) => sum + w.weightFrac * w.energyUsd, 0);
-}
-
-/**
- * Whether a repair goes after the cause that is suspected: only then does it take back the raised risk of failure.
- * With no cause suspected it is taken to.
- *
- * Check: tests/finance/expected-years.test.ts
- */
-export function repairIsAimed(choice: Repairing, suspected: CauseId | undefined): boolean {
-  if (suspected === undefined) return true;
-  return (choice.addresses ?? suspected) === suspected && repairTreats(choice, suspected);
-}
-
-/** What a repair that cures does to the risk of failure. */
-export type CureOfRisk = {
-  /** It goes after the suspected cause, and so takes back the raised risk. */
-  readonly aimed: boolean;
-  readonly newCompressor: boolean;
-};
-
-/** What a repair does to the risk of failure when it cures. Check: tests/finance/expected-years.test.ts */
-export function cureOfRisk(choice: Repairing, suspected: CauseId | undefined): CureOfRisk {
-  return { aimed: repairIsAimed(choice, suspected), newCompressor: renewsCompressor(choice) };
-}
-
-/**
- * Risk of failure after a repair that cured, against an ordinary unit of the same age. A new compressor lowers the
- * risk in part, since all else keeps its age.
- *
- * @param foundRatio          raised risk of the unit as found, > 0
- * @param newCompressorRatio  risk with a new compressor against the old one, > 0
- * @returns hazard ratio, > 0
- * Source: product of two independent ratios; assumption
- * Check: tests/finance/expected-years.test.ts, tests/finance/simulate.test.ts
- */
-export function curedHazardRatio(cure: CureOfRisk, foundRatio: number, newCompressorRatio: number): number {
-  return (cure.aimed ? 1 : foundRatio) * (cure.newCompressor ? newCompressorRatio : 1);
-}
-
-function worldsOf(choice: Choice, draw: MoneyDraw, suspected: CauseId | undefined): World[] {
-  const found = {
-    ageYears: draw.ageYears,
-    hazardRatio: draw.foundHazardRatio,
-    energyUsd: energyOf(draw, 'asFound'),
-    bought: false,
-  };
-  if (choice.kind === 'leave') return [{ ...found, weightFrac: 1 }];
-  const energyUsd = energyOf(draw, choice.id);
-  if (choice.kind === 'replace')
-    return [{ weightFrac: 1, ageYears: 0, hazardRatio: 1, energyUsd, bought: true }];
-  const shown = choice.shownByRun !== undefined;
-  const cured = shown ? 1 : draw.values.repairSuccessFrac;
-  const { newCompressorHazardRatio } = draw.values;
-  const hazardRatio = curedHazardRatio(
-    cureOfRisk(choice, suspected),
-    draw.foundHazardRatio,
-    newCompressorHazardRatio,
-  );
-  return [
-    { ...found, weightFrac: cured, energyUsd, hazardRatio },
-    { ...found, weightFrac: 1 - cured },
-  ];
+export function firstYearEnergyUsd(choice: Choice, draw: MoneyDraw, chances: CauseChances): number {
+  return worldsOf(choice, draw, chances).reduce((sum, w) => sum + w.weightFrac * w.energyUsd, 0);
 }
 
 function smallRepairs(year: PlaceYear, firstAgeYears: number, draw: MoneyDraw): number {

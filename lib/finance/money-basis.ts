@@ -1,11 +1,13 @@
 import type { Findings } from '../diagnostics/findings';
 import type { EnergyResult } from '../energy/energy-result';
+import { type CauseChances, causeChances } from '../energy/recovery';
 import { type Estimate, exactEstimate } from '../math/estimate';
 import type { Visit } from '../visit/visit';
 import type { Saying } from '../visit/wording';
 import { boundedAssumption, type FinanceKey, financeKeys } from './bounded-assumption';
 import { yearOf } from './calendar';
 import conventions from './data/conventions.json';
+import { foundHazardRatio, hazardPower } from './hazard-ratio';
 import { renewsCompressor } from './new-compressor';
 
 /** Everything all choices share: dates, rates, life of units, and how the unit as found stands. */
@@ -18,6 +20,8 @@ export type MoneyBasis = {
   readonly values: Readonly<Record<FinanceKey, Estimate>>;
   /** Age of the present unit; exact when its year of manufacture is known. */
   readonly ageYears: Estimate;
+  /** What may be at work, and how likely. */
+  readonly chances: CauseChances;
   /** Assumptions that raise the risk of the unit as found; the largest counts, since both speak of a hot compressor. */
   readonly riskKeys: readonly ('hotDischargeHazardRatio' | 'ailingHazardRatio')[];
   readonly nominalTons: number;
@@ -32,7 +36,7 @@ export type MoneyBasis = {
  * What all choices share, from the visit or from assumptions.
  *
  * @param visit     the visit
- * @param findings  danger flags that name the discharge line, and the technician's suspected cause, set the risk
+ * @param findings  danger flags that name the discharge line, and the causes that may be at work, set the risk
  * @param energy    says whether the price was assumed
  * @returns the basis, with a note for each thing assumed
  * Stay: whole years; a part of a year counts as a whole one and a note says so; limits 1 to 25.
@@ -48,7 +52,9 @@ export function moneyBasis(visit: Visit, findings: Findings, energy: EnergyResul
   }
   const stayYears = wholeStay(visit.site.stayYears, values.stayYears, notes);
   const ageYears = presentAge(visit, values.ageYears, notes);
-  const riskKeys = risks(findings, values, notes);
+  const chances = causeChances(findings);
+  const riskKeys = risks(findings, chances, values, notes);
+  if (chances.basis === 'suspicion') notes.push({ code: 'causesBySuspicion' });
   return {
     baseDate: visit.visitDate,
     stayYears,
@@ -56,6 +62,7 @@ export function moneyBasis(visit: Visit, findings: Findings, energy: EnergyResul
     residual: visit.convention?.residual ?? 'linear',
     values,
     ageYears,
+    chances,
     riskKeys,
     nominalTons: visit.unit.nominalTons,
     newCompressor: visit.choices.some(renewsCompressor),
@@ -81,6 +88,7 @@ function presentAge(visit: Visit, assumed: Estimate, notes: Saying[]): Estimate 
 
 function risks(
   findings: Findings,
+  chances: CauseChances,
   values: Readonly<Record<FinanceKey, Estimate>>,
   notes: Saying[],
 ): MoneyBasis['riskKeys'] {
@@ -89,10 +97,15 @@ function risks(
     keys.push('hotDischargeHazardRatio');
     notes.push({ code: 'dischargeRaisesRisk', values: { ratio: values.hotDischargeHazardRatio.likely } });
   }
-  const cause = findings.suspectedCause?.cause;
-  if (cause !== undefined && conventions.values.refrigerantSideCauses.value.includes(cause)) {
+  const straining = chances.causes.filter(({ cause }) => hazardPower(cause) > 0);
+  const worst = straining[0]?.cause;
+  if (worst !== undefined) {
     keys.push('ailingHazardRatio');
-    notes.push({ code: 'faultRaisesRisk', values: { cause, ratio: values.ailingHazardRatio.likely } });
+    const ailing = values.ailingHazardRatio.likely;
+    const mean = chances.causes.reduce((m, c) => m + c.frac * foundHazardRatio(1, ailing, c.cause), 0);
+    const ratio = Math.round(mean * 100) / 100;
+    if (ratio >= conventions.values.riskWorthTelling.value)
+      notes.push({ code: 'faultRaisesRisk', values: { cause: worst, ratio } });
   }
   return keys;
 }

@@ -1,15 +1,16 @@
-import type { EnergyResult, EnergyScenario } from '../energy/energy-result';
+import type { CostEnds, EnergyResult } from '../energy/energy-result';
 import { invariant } from '../math/invariant';
 import type { FinanceKey } from './bounded-assumption';
 import type { MoneyBasis } from './money-basis';
+import { scenarioCosts } from './scenario-costs';
 
 /** One value for everything uncertain. The likely draw gives the likely totals; a simulation supplies many. */
 export type MoneyDraw = {
   readonly values: Readonly<Record<FinanceKey, number>>;
   readonly ageYears: number;
-  /** Failure risk of the unit as found against an ordinary one of its age. */
-  readonly foundHazardRatio: number;
-  /** Cost of a year's energy in prices of the visit, by scenario id. */
+  /** Failure risk from a dangerous discharge temperature; 1 = none. What the cause adds: see `foundHazardRatio`. */
+  readonly hotRatio: number;
+  /** Cost of a year's energy in prices of the visit, by scenario id; under a cause by `costKey`. */
   readonly energyUsd: Readonly<Record<string, number>>;
   /** Price today of the unit that replaces a failed one, without the out-of-hours premium. */
   readonly replacementUsd: number;
@@ -56,7 +57,7 @@ export function likelyDraw(
   fallback: FallbackUnit,
   repairIds: readonly string[],
 ): MoneyDraw {
-  const costs = energyOf(energy, repairIds, (s) => s.likely.costUsd);
+  const costs = energyOf(energy, repairIds, (s) => s.likely);
   return build(basis, fallback, {}, costs);
 }
 
@@ -77,27 +78,25 @@ export function deviations(
   fallback: FallbackUnit,
   repairIds: readonly string[],
 ): Deviation[] {
-  const costs = (cost: (s: EnergyScenario) => number) => energyOf(energy, repairIds, cost);
-  const likely = costs((s) => s.likely.costUsd);
+  const costs = (cost: (s: CostEnds) => number) => energyOf(energy, repairIds, cost);
+  const likely = costs((s) => s.likely);
   const of = (input: string, at: (level: Level) => MoneyDraw): Deviation => ({
     input,
     low: at('low'),
     high: at('high'),
   });
-  const withEnergy = (cost: (s: EnergyScenario) => number) => build(basis, fallback, {}, costs(cost));
-  const scaled = (factor: number) => withEnergy((s) => s.likely.costUsd * factor);
+  const withEnergy = (cost: (s: CostEnds) => number) => build(basis, fallback, {}, costs(cost));
+  const scaled = (factor: number) => withEnergy((s) => s.likely * factor);
   const price = basis.values.electricityUsdPerKwh;
   const list: Deviation[] = [
-    of('loss', (level) => withEnergy((s) => (level === 'low' ? s.mild : s.severe).costUsd)),
+    of('loss', (level) => withEnergy((s) => (level === 'low' ? s.mild : s.severe))),
     of('lossRecovered', (level) =>
-      withEnergy((s) => (level === 'low' ? s.recoveryLow : s.recoveryHigh)?.costUsd ?? s.likely.costUsd),
+      withEnergy((s) => (level === 'low' ? s.recoveryLow : s.recoveryHigh) ?? s.likely),
     ),
     of('sizingFactorFrac', (level) =>
-      withEnergy((s) => (level === 'low' ? s.loadLow : s.loadHigh)?.costUsd ?? s.likely.costUsd),
+      withEnergy((s) => (level === 'low' ? s.loadLow : s.loadHigh) ?? s.likely),
     ),
-    of('newUnit', (level) =>
-      withEnergy((s) => (level === 'low' ? s.ratedLow : s.ratedHigh)?.costUsd ?? s.likely.costUsd),
-    ),
+    of('newUnit', (level) => withEnergy((s) => (level === 'low' ? s.ratedLow : s.ratedHigh) ?? s.likely)),
   ];
   if (basis.priceAssumed)
     list.push(of('electricityUsdPerKwh', (level) => scaled(price[level] / price.likely)));
@@ -147,12 +146,11 @@ function build(
   const values = {} as Record<FinanceKey, number>;
   for (const key of Object.keys(basis.values) as FinanceKey[])
     values[key] = moved[key] ?? basis.values[key].likely;
-  const ratios = basis.riskKeys.map((key) => values[key]);
   return {
     values,
     ageYears: basis.ageYears.likely,
     valueLeftFrac: basis.residual === 'linear' ? 1 : 0,
-    foundHazardRatio: ratios.length === 0 ? 1 : Math.max(...ratios),
+    hotRatio: basis.riskKeys.includes('hotDischargeHazardRatio') ? values.hotDischargeHazardRatio : 1,
     energyUsd,
     replacementUsd: fallback.quotedUsd ?? values.replacementUsdPerTon * basis.nominalTons,
   };
@@ -162,19 +160,20 @@ function build(
 function energyOf(
   energy: EnergyResult,
   repairIds: readonly string[],
-  cost: (s: EnergyScenario) => number,
+  cost: (s: CostEnds) => number,
 ): Record<string, number> {
   const costs: Record<string, number> = {};
-  for (const s of energy.scenarios) {
-    const usd = cost(s);
-    invariant(Number.isFinite(usd) && usd >= 0, `energy cost of ${s.id}: ${usd}`);
-    costs[s.id] = usd;
+  const list = scenarioCosts(energy);
+  for (const { key, costs: ends } of list) {
+    const usd = cost(ends);
+    invariant(Number.isFinite(usd) && usd >= 0, `energy cost of ${key}: ${usd}`);
+    costs[key] = usd;
   }
   const found = costs.asFound;
   invariant(found !== undefined, 'no energy scenario "asFound"');
-  for (const id of repairIds) {
-    const usd = costs[id];
-    if (usd !== undefined) costs[id] = Math.min(usd, found);
+  for (const { key, id } of list) {
+    const usd = costs[key];
+    if (usd !== undefined && repairIds.includes(id)) costs[key] = Math.min(usd, found);
   }
   return costs;
 }

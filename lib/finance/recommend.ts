@@ -1,9 +1,13 @@
-import type { Estimate } from '../math/estimate';
+import { type Estimate, Z_10_90 } from '../math/estimate';
+import { normalQuantile } from '../math/normal';
 import { repairs } from '../visit/choice';
 import type { Saying } from '../visit/wording';
 import type { Comparison } from './comparison';
 import { type ComparisonModel, capitalTodayUsd, outcomeOf, totalsByStay } from './comparison-model';
 import conventions from './data/conventions.json';
+
+/** Where the 10 % end lies, as a multiple of the middle, when the chance is just enough. */
+const LEAST_LOW = 1 - Z_10_90 / normalQuantile(conventions.values.leastChanceToAdviseFrac.value);
 
 type StayLowest = Comparison['lowestByStay'][number];
 
@@ -72,7 +76,7 @@ export function recommend(
 ): { readonly aboutTheSameIds: string[]; readonly recommendation: Comparison['recommendation'] } {
   const best = lowestIndex(model, totals);
   const same = model.choices.flatMap((c, i) =>
-    i !== best && c.priced && (overLowest[i]?.low ?? 1) <= 0 ? [i] : [],
+    i !== best && c.priced && isAboutTheSame(overLowest[i]) ? [i] : [],
   );
   const idOf = (i: number) => model.choices[i]?.choice.id ?? '';
   const nameOf = (i: number) => model.choices[i]?.choice.name ?? '';
@@ -102,9 +106,18 @@ export function recommend(
   const leave = model.choices.findIndex((c) => c.choice.kind === 'leave');
   const against = best === leave ? next : leave;
   const differenceUsd = Math.round((totals[against] ?? 0) - (totals[best] ?? 0));
+  const atWorstUsd = Math.round(-Math.min(0, ...rivals.map((i) => overLowest[i]?.low ?? 0)));
   const values = { choice: nameOf(best), against: nameOf(against), years, differenceUsd };
-  const reason = { code: best === leave ? 'leaveCostsLeast' : 'choiceCostsLeast', values };
+  const code = best === leave ? 'leaveCostsLeast' : 'choiceCostsLeast';
+  const reason =
+    atWorstUsd > 0 ? { code: `${code}.mostly`, values: { ...values, atWorstUsd } } : { code, values };
   return { aboutTheSameIds: [], recommendation: { choiceId: idOf(best), reason, wouldChange } };
+}
+
+/** Less than about four chances in five that it costs more than the lowest, read off the 10 % end of its range. */
+function isAboutTheSame(over: Estimate | undefined): boolean {
+  if (over === undefined) return false;
+  return over.low <= over.likely * LEAST_LOW;
 }
 
 /** Where ranges overlap nothing is settled: what would change the lowest is said of the likely numbers only. */

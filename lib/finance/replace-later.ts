@@ -44,7 +44,7 @@ export function replaceLater(model: ComparisonModel, replacement: PricedChoice):
 }
 
 function boughtNow(model: ComparisonModel, { choice, netPrice }: PricedChoice, draw: MoneyDraw): number {
-  const years = expectedYears(choice, draw, model.basis.stayYears, model.suspected, choice.id);
+  const years = expectedYears(choice, draw, model.basis.stayYears, model.chances, choice.id);
   const usd = usdOf(netPrice);
   const rows = yearRows(
     years,
@@ -64,7 +64,7 @@ function boughtAfter(model: ComparisonModel, { choice }: PricedChoice, draw: Mon
     leave?.choice ?? choice,
     draw,
     stay,
-    model.suspected,
+    model.chances,
     choice.id,
     k < stay ? k : undefined,
   );

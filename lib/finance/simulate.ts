@@ -1,11 +1,13 @@
 import type { EnergyResult } from '../energy/energy-result';
+import { repairTreats, successFrac } from '../energy/recovery';
 import type { Estimate } from '../math/estimate';
 import { invariant } from '../math/invariant';
 import { repairs } from '../visit/choice';
 import { type ComparisonModel, capitalTodayUsd } from './comparison-model';
 import conventions from './data/conventions.json';
-import { curedHazardRatio, cureOfRisk } from './expected-years';
+import { foundHazardRatio } from './hazard-ratio';
 import { usdOf } from './money';
+import { renewsCompressor } from './new-compressor';
 import { capitalFlows, type PricedChoice } from './priced-choice';
 import { type Columns, drawColumns } from './simulation-columns';
 import { type KernelDraw, type KernelUnit, simulationKernel } from './simulation-kernel';
@@ -34,7 +36,7 @@ export type Simulation = {
 
 /**
  * Totals in today's money of every choice in many draws of everything uncertain. Within a draw, failures count with
- * their exact expected cost; a repair either cures or does not.
+ * their exact expected cost; one cause is at work, and a repair aimed at it either cures or does not.
  *
  * @param model   prepared comparison
  * @param energy  yearly energy
@@ -162,8 +164,8 @@ function unitOf(
   columns: Columns,
 ): (unit: KernelUnit, n: number) => void {
   const { choice } = priced;
-  const found = columns.energyUsd.asFound as Float64Array;
-  const own = choice.kind === 'leave' ? found : columns.energyUsd[choice.id];
+  const foundUsd = columns.energyUsd.asFound as Float64Array;
+  const own = choice.kind === 'leave' ? foundUsd : columns.energyUsd[choice.id];
   invariant(own !== undefined, `no energy scenario "${choice.id}"`);
   if (choice.kind === 'replace') {
     const leavesUsd = usdOf(priced.netPrice);
@@ -175,16 +177,28 @@ function unitOf(
       unit.plannedYear = 0;
     };
   }
-  const cure = repairs(choice) ? cureOfRisk(choice, model.suspected) : undefined;
-  const shown = repairs(choice) && choice.shownByRun !== undefined;
-  const newCompressor = columns.values.newCompressorHazardRatio;
   const plannedYear = plannedYearOf(choice, model.basis.stayYears) ?? 0;
+  const { basis } = model.chances;
+  const causes = model.chances.causes.map((c) => c.cause);
+  const ailing = columns.values.ailingHazardRatio;
+  const usual = columns.values.repairSuccessFrac;
+  const renewal = renewsCompressor(choice) ? columns.values.newCompressorHazardRatio : undefined;
+  const shown = repairs(choice) && choice.shownByRun !== undefined;
+  const treats = causes.map((cause) => repairs(choice) && repairTreats(choice, cause));
+  const cures = (n: number, place: number): boolean =>
+    repairs(choice) &&
+    (shown ||
+      (treats[place] === true &&
+        (columns.luck[n] as number) < successFrac(choice, causes[place], basis, usual[n] as number)));
   return (unit, n) => {
-    const foundRatio = columns.foundHazardRatio[n] as number;
-    const cured = cure !== undefined && (shown || columns.cured[n] === 1);
+    const place = columns.cause[n] as number;
+    const cured = cures(n, place);
+    const found = cured
+      ? 1
+      : foundHazardRatio(columns.hotRatio[n] as number, ailing[n] as number, causes[place]);
     unit.ageYears = columns.ageYears[n] as number;
-    unit.hazardRatio = cured ? curedHazardRatio(cure, foundRatio, newCompressor[n] as number) : foundRatio;
-    unit.energyUsd = (cured ? own[n] : found[n]) as number;
+    unit.hazardRatio = found * (renewal === undefined ? 1 : (renewal[n] as number));
+    unit.energyUsd = (cured ? own[n] : foundUsd[n]) as number;
     unit.leavesUsd = 0;
     unit.plannedYear = plannedYear;
   };

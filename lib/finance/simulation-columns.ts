@@ -1,4 +1,4 @@
-import type { EnergyResult, EnergyScenario } from '../energy/energy-result';
+import type { CostEnds, EnergyResult } from '../energy/energy-result';
 import { type Estimate, Z_10_90 } from '../math/estimate';
 import { invariant } from '../math/invariant';
 import { randomStream } from '../math/random';
@@ -6,19 +6,22 @@ import { repairs } from '../visit/choice';
 import type { FinanceKey } from './bounded-assumption';
 import type { ComparisonModel } from './comparison-model';
 import limits from './data/assumption-limits.json';
+import { costKey, type KeyedCosts, scenarioCosts } from './scenario-costs';
 
 /** Draws of every uncertain input, one column each; index = draw. */
 export type Columns = {
   readonly draws: number;
   readonly values: Readonly<Record<FinanceKey, Float64Array>>;
   readonly ageYears: Float64Array;
-  readonly foundHazardRatio: Float64Array;
+  readonly hotRatio: Float64Array;
   readonly replacementUsd: Float64Array;
   readonly valueLeftFrac: Float64Array;
-  /** Yearly energy by scenario id, in prices of the visit. */
+  /** The cause at work: place in the list of chances. */
+  readonly cause: Uint8Array;
+  /** Uniform 0..1: a repair that treats the cause cures where this lies below its chance of success. */
+  readonly luck: Float64Array;
+  /** Yearly energy by scenario id, in prices of the visit; of a repair: where it cures the cause of the draw. */
   readonly energyUsd: Readonly<Record<string, Float64Array>>;
-  /** 1 where a repair aimed at the suspected cause cures it, else 0. */
-  readonly cured: Float64Array;
 };
 
 /**
@@ -37,8 +40,8 @@ export function twoPiece(value: Estimate, z: number): number {
 
 /**
  * Draws every uncertain input from its own stream of one seed, so that another assumption more does not reshuffle
- * the rest. The same draws serve all choices. The loss moves all scenarios together; what repairs give back moves
- * all repairs together; the need of the house moves all scenarios, each in proportion to itself, and the power of new
+ * the rest. The same draws serve all choices. The loss moves all scenarios together; each draw has one cause at work
+ * and one luck of repairs; what repairs give back moves all repairs together; the need of the house moves all scenarios, each in proportion to itself, and the power of new
  * units all new units; the stay and the stances (discount rate, value left at the end) do not vary.
  *
  * @param model   prepared comparison
@@ -70,7 +73,14 @@ export function drawColumns(
     const value = basis.values[key];
     values[key] = varies(model, key) ? within(key, value) : new Float64Array(draws).fill(value.likely);
   }
-  const cure = randomStream(seed, 'cured');
+  const uniforms = (key: string): Float64Array => {
+    const stream = randomStream(seed, key);
+    return Float64Array.from({ length: draws }, () => stream.uniform());
+  };
+  const cause = placesOf(
+    uniforms('cause'),
+    model.chances.causes.map((c) => c.frac),
+  );
   return {
     draws,
     values,
@@ -78,22 +88,22 @@ export function drawColumns(
       basis.ageYears.low === basis.ageYears.high
         ? new Float64Array(draws).fill(basis.ageYears.likely)
         : within('ageYears', basis.ageYears),
-    foundHazardRatio: largest(
-      basis.riskKeys.map((key) => values[key]),
-      draws,
-    ),
+    hotRatio: basis.riskKeys.includes('hotDischargeHazardRatio')
+      ? values.hotDischargeHazardRatio
+      : new Float64Array(draws).fill(1),
+    cause,
+    luck: uniforms('cured'),
     replacementUsd:
       fallback.quotedUsd === undefined
         ? values.replacementUsdPerTon.map((usd) => usd * basis.nominalTons)
         : new Float64Array(draws).fill(fallback.quotedUsd),
     valueLeftFrac: new Float64Array(draws).fill(basis.residual === 'linear' ? 1 : 0),
-    energyUsd: energyColumns(model, energy, values, {
+    energyUsd: energyColumns(model, energy, values, cause, {
       loss: normals('loss'),
       recovered: normals('lossRecovered'),
       need: normals('houseNeed'),
       rated: normals('newUnit'),
     }),
-    cured: values.repairSuccessFrac.map((chance) => (cure.uniform() < chance ? 1 : 0)),
   };
 }
 
@@ -119,57 +129,62 @@ function varies({ basis, fallback }: ComparisonModel, key: FinanceKey): boolean 
   }
 }
 
-function largest(columns: readonly Float64Array[], draws: number): Float64Array {
-  if (columns.length === 0) return new Float64Array(draws).fill(1);
-  return Float64Array.from({ length: draws }, (_, n) => Math.max(...columns.map((c) => c[n] ?? 1)));
+/** Place of each uniform number on a scale cut by chances that add up to 1. */
+function placesOf(uniforms: Float64Array, chances: readonly number[]): Uint8Array {
+  const places = new Uint8Array(uniforms.length);
+  for (let n = 0; n < uniforms.length; n += 1) {
+    let left = uniforms[n] as number;
+    let place = 0;
+    while (place < chances.length - 1 && left >= (chances[place] as number)) {
+      left -= chances[place] as number;
+      place += 1;
+    }
+    places[n] = place;
+  }
+  return places;
 }
 
 function energyColumns(
   model: ComparisonModel,
   energy: EnergyResult,
   values: Readonly<Record<FinanceKey, Float64Array>>,
+  cause: Uint8Array,
   z: Readonly<Record<'loss' | 'recovered' | 'need' | 'rated', Float64Array>>,
 ): Record<string, Float64Array> {
-  const { basis } = model;
+  const { basis, chances } = model;
   const price = basis.values.electricityUsdPerKwh.likely;
   const level = Float64Array.from(z.loss, (_, n) =>
     basis.priceAssumed ? (values.electricityUsdPerKwh[n] ?? price) / price : 1,
   );
-  const column = (s: EnergyScenario): Float64Array => {
+  const column = ({ costs: s }: KeyedCosts): Float64Array => {
     const [loss, back] = [swing(s, s.mild, s.severe), swing(s, s.recoveryLow, s.recoveryHigh)];
     const [need, rated] = [swing(s, s.loadLow, s.loadHigh), swing(s, s.ratedLow, s.ratedHigh)];
-    const likelyUsd = s.likely.costUsd;
     return level.map((factor, n) => {
       const usd =
-        likelyUsd +
+        s.likely +
         twoPiece(loss, z.loss[n] ?? 0) +
         twoPiece(back, z.recovered[n] ?? 0) +
         twoPiece(rated, z.rated[n] ?? 0);
-      const ofNeed = likelyUsd > 0 ? Math.max(0, 1 + twoPiece(need, z.need[n] ?? 0) / likelyUsd) : 1;
+      const ofNeed = s.likely > 0 ? Math.max(0, 1 + twoPiece(need, z.need[n] ?? 0) / s.likely) : 1;
       return Math.max(0, usd) * ofNeed * factor;
     });
   };
-  const columns = Object.fromEntries(energy.scenarios.map((s) => [s.id, column(s)]));
+  const columns = Object.fromEntries(scenarioCosts(energy).map((costs) => [costs.key, column(costs)]));
   const found = columns.asFound;
   invariant(found !== undefined, 'no energy scenario "asFound"');
   for (const { choice } of model.choices) {
     const own = columns[choice.id];
-    if (repairs(choice) && own !== undefined) {
-      columns[choice.id] = own.map((usd, n) => Math.min(usd, found[n] ?? usd));
-    }
+    if (!repairs(choice) || own === undefined) continue;
+    const byPlace = chances.causes.map((c) => columns[costKey(choice.id, c.cause)] ?? own);
+    columns[choice.id] = own.map((_, n) => {
+      const usd = (byPlace[cause[n] as number] as Float64Array)[n] as number;
+      return Math.min(usd, found[n] as number);
+    });
   }
   return columns;
 }
 
 /** Change of cost at the 10 % and 90 % ends; the likely change is none. */
-function swing(
-  s: EnergyScenario,
-  low: EnergyScenario['likely'] | undefined,
-  high: EnergyScenario['likely'] | undefined,
-): Estimate {
-  return {
-    low: (low?.costUsd ?? s.likely.costUsd) - s.likely.costUsd,
-    likely: 0,
-    high: (high?.costUsd ?? s.likely.costUsd) - s.likely.costUsd,
-  };
+function swing(s: CostEnds, low: number | undefined, high: number | undefined): Estimate {
+  return { low: (low ?? s.likely) - s.likely, likely: 0, high: (high ?? s.likely) - s.likely };
 }

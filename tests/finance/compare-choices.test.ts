@@ -344,7 +344,7 @@ describe('risk of failing', () => {
   });
 
   test('property: a repair aimed at another cause takes nothing back', () => {
-    const aside = { ...orifice, addresses: 'lowCharge' } as const;
+    const aside = { ...orifice, actions: ['leakRepairAndRecharge' as const] };
     const c = compareChoices(exampleInput({ choices: [leave, aside] }));
     near(chance(c, 'orifice'), chance(c, 'leave'), 1e-12, 'same risk');
   });

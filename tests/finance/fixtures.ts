@@ -1,5 +1,6 @@
 import type { Findings, Flag } from '@/lib/diagnostics/findings';
 import type { EnergyResult, EnergyScenario, EnergyYear } from '@/lib/energy/energy-result';
+import type { CauseChances } from '@/lib/energy/recovery';
 import type { CauseId } from '@/lib/visit/cause';
 import type { Choice, Financing, LeaveChoice, RepairChoice, ReplaceChoice } from '@/lib/visit/choice';
 import type { Visit } from '@/lib/visit/visit';
@@ -187,4 +188,14 @@ export const exampleCosts: Readonly<Record<string, Costs>> = {
 
 export function exampleInput(over: Partial<Visit> = {}, cause: CauseId = 'meteringRestriction') {
   return { visit: exampleVisit(over), findings: findingsOf(cause), energy: energyOf(exampleCosts) };
+}
+
+/** What the readings might say: causes with their chances, adding up to 1. */
+export function chancesOf(...causes: readonly [CauseId, number][]): CauseChances {
+  const sure = { low: 1, likely: 1, high: 1 };
+  return {
+    basis: 'readings',
+    causes: causes.map(([cause, frac]) => ({ cause, frac })),
+    explainedFrac: sure,
+  };
 }

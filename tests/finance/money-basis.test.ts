@@ -39,7 +39,8 @@ test('property: what raises the risk, and what does not', () => {
     'ailingHazardRatio',
   ]);
   expect(risk(findingsOf('lowIndoorAirflow'))).toEqual([]);
-  expect(risk(findingsOf('runCapacitorWeak'))).toEqual([]);
+  expect(risk(findingsOf('runCapacitorWeak'))).toEqual(['ailingHazardRatio']);
+  expect(risk(findingsOf('none'))).toEqual([]);
   expect(risk(findingsOf(undefined, [{ ...hotDischarge, severity: 'conflict' }]))).toEqual([]);
   expect(risk(findingsOf(undefined, [{ ...hotDischarge, readings: ['suctionPsig'] }]))).toEqual([]);
 });

@@ -28,14 +28,14 @@ const inputs = (...args: Parameters<typeof deviations>) => deviations(...args).m
 
 test('property: the likely draw holds the likely value of everything', () => {
   const draw = likelyDraw(basis(), energy, quoted, repairs);
-  expect(draw).toMatchObject({ ageYears: 15, foundHazardRatio: 1.2, replacementUsd: 9000 });
+  expect(draw).toMatchObject({ ageYears: 15, hotRatio: 1, replacementUsd: 9000 });
   expect(draw.energyUsd).toEqual(
     Object.fromEntries(Object.entries(exampleCosts).map(([id, c]) => [id, c.likely])),
   );
   expect(draw.values.medianLifeYears).toBe(table.values.medianLifeYears.likely);
   expect(likelyDraw(basis(), energy, { scenarioId: 'healthy' }, repairs).replacementUsd).toBe(3 * 2900);
   const hot = basis({}, findingsOf('lowCharge', [hotDischarge]));
-  expect(likelyDraw(hot, energy, quoted, repairs).foundHazardRatio).toBe(1.5);
+  expect(likelyDraw(hot, energy, quoted, repairs).hotRatio).toBe(1.5);
 });
 
 test('property: only what is uncertain here varies', () => {
@@ -83,7 +83,7 @@ test('property: loss and need move every scenario together, recovery only repair
   expect(of('sizingFactorFrac').high.energyUsd.asFound).toBeCloseTo(1890 * 1.3, 9);
   expect(of('newUnit').low.energyUsd).toMatchObject({ asFound: 1890, drier: 1520, single: 1180 * 0.95 });
   expect(of('newUnit').high.energyUsd.single).toBeCloseTo(1180 * 1.06, 9);
-  expect(of('ailingHazardRatio').high.foundHazardRatio).toBe(1.6);
+  expect(of('ailingHazardRatio').high.values.ailingHazardRatio).toBe(1.6);
   expect(of('upkeepUsdPerYear').low.values.upkeepUsdPerYear).toBe(100);
 });
 

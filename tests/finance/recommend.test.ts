@@ -49,9 +49,23 @@ describe('recommendation', () => {
     expect(c.recommendation.choiceId).toBeUndefined();
     expect(c.recommendation.reason.code).toBe('aboutTheSame');
     const same = c.choices
-      .filter((x) => x.overLowestUsd.low <= 0 && x.id !== c.lowestTotalId)
+      // 1 - 1.2816 / 0.8416: where a normal difference is above zero four times in five
+      .filter((x) => x.overLowestUsd.low <= -0.5227 * x.overLowestUsd.likely && x.id !== c.lowestTotalId)
       .map((x) => x.id);
     expect(same).toEqual(c.aboutTheSameIds);
+  });
+
+  test('property: a choice that wins four times in five is advised, with what it could cost at worst', () => {
+    const energy = energyOf({
+      ...exactCosts,
+      orifice: { likely: 1650, recoveryLow: 1850, recoveryHigh: 1460 },
+    });
+    const sure = { key: 'repairSuccessFrac' as const, low: 1, likely: 1, high: 1, source: 'test' };
+    const c = compareChoices({ ...exampleInput({ choices: [leave, orifice], assumptions: [sure] }), energy });
+    expect(c.choices[0]?.overLowestUsd.low).toBeLessThan(0);
+    expect(c.recommendation.choiceId).toBe('orifice');
+    expect(say(en, c.recommendation.reason)).toContain('most likely costs least');
+    expect(say(en, c.recommendation.reason)).not.toContain('{');
   });
 
   test('property: a healthy young unit is left alone', () => {
@@ -97,12 +111,14 @@ describe('value left at the end', () => {
 
 describe('what would change it', () => {
   test('identity: at its break-even price a repair costs as much as the cheapest of the others', () => {
-    const plain = compareChoices(exampleInput());
+    const both = { ...drier, actions: [...drier.actions, ...orifice.actions] };
+    const treating = allChoices.map((c) => (c.id === drier.id ? both : c));
+    const plain = compareChoices(exampleInput({ choices: treating }));
     const repairs = plain.choices.filter((c) => c.kind === 'repair');
     expect(repairs).toHaveLength(2);
     for (const repair of repairs) {
       const cents = Math.round((repair.breakEvenPriceUsd ?? Number.NaN) * 100) / 100;
-      const moved = allChoices.map((c) => (c.id === repair.id ? priced(c, cents) : c));
+      const moved = treating.map((c) => (c.id === repair.id ? priced(c, cents) : c));
       const again = compareChoices(exampleInput({ choices: moved }));
       const own = again.choices.find((c) => c.id === repair.id)?.totalTodayUsd.likely ?? 0;
       const others = again.choices.filter((c) => c.id !== repair.id).map((c) => c.totalTodayUsd.likely);

@@ -23,8 +23,8 @@ test('outside: shares of the draws below and above the stated points', () => {
   near(below(columns.values.medianLifeYears, 20.5), 0.9, 0.0085, 'life 90 %');
   near(below(columns.energyUsd.asFound ?? new Float64Array(), 1640), 0.1, 0.0085, 'energy 10 %');
   near(below(columns.energyUsd.asFound ?? new Float64Array(), 2180), 0.9, 0.0085, 'energy 90 %');
-  near(below(columns.foundHazardRatio, 1.2), 0.5, 0.0141, 'hazard');
-  near(columns.cured.reduce((a, b) => a + b, 0) / 20_000, 0.84, 0.02, 'cured about as often as it should');
+  near(below(columns.values.ailingHazardRatio, 1.2), 0.5, 0.0141, 'hazard');
+  near(below(columns.luck, 0.85), 0.85, 0.0101, 'luck of repairs');
   expect(new Set(columns.energyUsd.single)).toEqual(new Set([1180]));
   expect(new Set(columns.replacementUsd)).toEqual(new Set([9002.05]));
   expect(new Set(columns.values.discountFracPerYear)).toEqual(new Set([0.05]));
@@ -65,7 +65,7 @@ test('property: whatever is assumed, draws stay inside the limits and a repair n
     fc.property(anyInput, fc.integer({ min: 0, max: 1e6 }), (input, seed) => {
       const model = comparisonModel(input);
       const c = drawColumns(model, input.energy, 40, seed);
-      const all = [...Object.values(c.values), ...Object.values(c.energyUsd), c.ageYears, c.foundHazardRatio];
+      const all = [...Object.values(c.values), ...Object.values(c.energyUsd), c.ageYears, c.hotRatio];
       expect(all.every((column) => column.every((x) => Number.isFinite(x) && x >= -0.1))).toBe(true);
       expect(c.values.medianLifeYears.every((x) => x >= 3 && x <= 60)).toBe(true);
       expect(c.valueLeftFrac.every((x) => x >= 0 && x <= 1)).toBe(true);

@@ -6,11 +6,11 @@ import {
   comparisonModel,
   outcomeOf,
 } from '@/lib/finance/comparison-model';
-import { repairIsAimed } from '@/lib/finance/expected-years';
 import { usdOf } from '@/lib/finance/money';
 import type { PricedChoice } from '@/lib/finance/priced-choice';
 import { type KernelDraw, type KernelUnit, simulationKernel } from '@/lib/finance/simulation-kernel';
 import { plannedYearOf } from '@/lib/finance/successor';
+import { worldsOf } from '@/lib/finance/worlds';
 import { anyInput } from './arbitraries';
 
 function likelyKernelDraw({ likely, fallback }: ComparisonModel): KernelDraw {
@@ -31,40 +31,21 @@ function likelyKernelDraw({ likely, fallback }: ComparisonModel): KernelDraw {
   };
 }
 
-/** The likely total by the kernel; a repair is weighted by its chance of success. */
+/** The likely total by the kernel, world by world. */
 function byKernel(model: ComparisonModel, priced: PricedChoice): number {
-  const kernel = simulationKernel(model.basis.stayYears, model.basis.timing === 'midYear', 10);
-  kernel.start(likelyKernelDraw(model));
   const { likely } = model;
   const { choice } = priced;
-  const energy = (id: string) => likely.energyUsd[id] ?? Number.NaN;
-  const found: KernelUnit = {
-    ageYears: likely.ageYears,
-    hazardRatio: likely.foundHazardRatio,
-    energyUsd: energy('asFound'),
-    leavesUsd: 0,
-    plannedYear: plannedYearOf(choice, model.basis.stayYears) ?? 0,
-  };
-  const run = (unit: KernelUnit) => kernel.runningTodayUsd(unit);
+  const kernel = simulationKernel(model.basis.stayYears, model.basis.timing === 'midYear', 10);
+  kernel.start(likelyKernelDraw(model));
   const own = capitalTodayUsd(outcomeOf(model, priced, likely).flows, likely.values.discountFracPerYear);
-  if (choice.kind === 'leave') return own + run(found);
-  if (choice.kind === 'replace') {
-    return (
-      own +
-      run({
-        ageYears: 0,
-        hazardRatio: 1,
-        energyUsd: energy(choice.id),
-        leavesUsd: usdOf(priced.netPrice),
-        plannedYear: 0,
-      })
-    );
-  }
-  const s = likely.values.repairSuccessFrac;
-  const raised = repairIsAimed(choice, model.suspected) ? 1 : likely.foundHazardRatio;
-  const renewed = choice.actions.includes('compressor') ? likely.values.newCompressorHazardRatio : 1;
-  const hazardRatio = raised * renewed;
-  return own + s * run({ ...found, hazardRatio, energyUsd: energy(choice.id) }) + (1 - s) * run(found);
+  const plannedYear = plannedYearOf(choice, model.basis.stayYears) ?? 0;
+  const totals = worldsOf(choice, likely, model.chances).map((world) => {
+    const { ageYears, hazardRatio, energyUsd, bought } = world;
+    const leavesUsd = bought ? usdOf(priced.netPrice) : 0;
+    const unit: KernelUnit = { ageYears, hazardRatio, energyUsd, leavesUsd, plannedYear };
+    return world.weightFrac * kernel.runningTodayUsd(unit);
+  });
+  return totals.reduce((sum, usd) => sum + usd, own);
 }
 
 test('identity: renewal in the kernel and recursion on the year and age give one total, for any visit', () => {
