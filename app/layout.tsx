@@ -1,5 +1,6 @@
 import type { Metadata, Viewport } from 'next';
 import type { ReactNode } from 'react';
+import { FieldUse } from '@/components/offline/field-use';
 import { t } from '@/components/words/words';
 import './globals.css';
 
@@ -27,6 +28,7 @@ export default function RootLayout(props: { children: ReactNode }) {
         >
           {t('app.skip')}
         </a>
+        <FieldUse />
         <main id="main" tabIndex={-1} className="outline-none">
           {props.children}
         </main>

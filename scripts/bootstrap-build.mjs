@@ -2,6 +2,7 @@ import { createHash } from 'node:crypto';
 import { existsSync, readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { ROOT, run } from './bootstrap-run.mjs';
+import { makeServiceWorker } from './make-service-worker.mjs';
 
 /** Everything the build reads. */
 const SOURCES = [
@@ -17,6 +18,7 @@ const SOURCES = [
   'tsconfig.json',
   'package.json',
   'package-lock.json',
+  'scripts/make-service-worker.mjs',
 ];
 
 const STAMP = '.next/keepworth-build.json';
@@ -36,6 +38,7 @@ export async function buildIfNeeded(tell) {
     tell(`The build failed (exit code ${code}); the messages above say where.`);
     return false;
   }
+  await makeServiceWorker();
   writeFileSync(path.join(ROOT, STAMP), JSON.stringify({ hash }));
   return true;
 }

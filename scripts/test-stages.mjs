@@ -23,6 +23,7 @@ const STAGES = [
       (await bin('next/dist/bin/next', ['typegen'], 'errors')) ||
       (await tsc()) ||
       (await tsc('-p', 'tsconfig.lib.json')) ||
+      (await tsc('-p', 'tsconfig.worker.json')) ||
       (await tsc('-p', 'tsconfig.scripts.json'))
     );
   }),

@@ -1,6 +1,8 @@
 import Link from 'next/link';
 import { Suspense } from 'react';
 import { dateWords } from '@/components/format/time-words';
+import { StartVisit } from '@/components/list/start-visit';
+import { KeptList, KeptSince } from '@/components/offline/kept-list';
 import { t, tCode, tn } from '@/components/words/words';
 import type { VisitSummary } from '@/lib/store/revision';
 import { store } from '../open-store-once';
@@ -19,12 +21,10 @@ export default async function VisitsPage() {
           <p className="font-serif text-lg font-bold text-plum">{t('app.name')}</p>
           <h1 className="text-3xl">{t('list.title')}</h1>
         </div>
-        <form action={createVisit} className="w-full sm:w-auto">
-          <button type="submit" className="press press-main w-full px-6 sm:w-auto">
-            {t('list.new')}
-          </button>
-        </form>
+        <StartVisit onServer={createVisit} />
       </header>
+      <KeptSince />
+      <KeptList />
       {visits.length === 0 ? (
         <div className="panel">
           <p className="text-lg">{t('list.empty')}</p>

@@ -53,7 +53,7 @@ test('wiring: what is typed without a connection is kept here and sent when it i
   await page.context().setOffline(true);
   await type(page, 'Town', 'Gannet Cross');
   await page
-    .getByText(/will be sent when there is signal/)
+    .getByText(/sent when there is signal/)
     .first()
     .waitFor();
   await page.context().setOffline(false);
