@@ -1,19 +1,21 @@
 import Link from 'next/link';
-import { Suspense } from 'react';
-import { dateWords } from '@/components/format/time-words';
+import { FilesFold } from '@/components/list/files-fold';
 import { StartVisit } from '@/components/list/start-visit';
+import { VisitList } from '@/components/list/visit-list';
 import { KeptList, KeptSince } from '@/components/offline/kept-list';
-import { t, tCode, tn } from '@/components/words/words';
-import type { VisitSummary } from '@/lib/store/revision';
+import { t } from '@/components/words/words';
 import { store } from '../open-store-once';
-import { visitHeadline } from '../visit-headlines';
+import { knownDigests } from '../visit-digests';
 import { createVisit } from '../visits/create-visit';
+import { listRows } from './list-rows';
 
 export const dynamic = 'force-dynamic';
 
-/** All visits, the one saved last first. */
-export default async function VisitsPage() {
-  const visits = await (await store()).listVisits();
+type Search = Promise<Readonly<Record<string, string | string[] | undefined>>>;
+
+/** All visits; what is searched for stands in the address. */
+export default async function VisitsPage(props: { searchParams: Search }) {
+  const rows = listRows(await (await store()).listVisits(), await knownDigests());
   return (
     <div className="mx-auto max-w-4xl px-4 pb-12">
       <header className="flex flex-wrap items-end justify-between gap-4 py-6">
@@ -25,53 +27,27 @@ export default async function VisitsPage() {
       </header>
       <KeptSince />
       <KeptList />
-      {visits.length === 0 ? (
+      {rows.length === 0 ? (
         <div className="panel">
           <p className="text-lg">{t('list.empty')}</p>
           <p className="mt-2 text-soft">{t('list.emptyHow')}</p>
         </div>
       ) : (
-        <section aria-label={t('list.title')} className="panel">
-          <p className="text-soft">{tn('list.count', visits.length)}</p>
-          <ul className="rows mt-2">
-            {visits.map((visit) => (
-              <Row key={visit.id} visit={visit} />
-            ))}
-          </ul>
-        </section>
+        <VisitList rows={rows} address={addressOf(await props.searchParams)} />
       )}
+      <div className="mt-8">
+        <FilesFold />
+        <Link href="/deleted" className="inline-flex min-h-12 items-center border-t border-hair">
+          {t('deleted.title')}
+        </Link>
+      </div>
     </div>
   );
 }
 
-function Row(props: { readonly visit: VisitSummary }) {
-  const { id, revision, title } = props.visit;
-  const unit = [
-    title.unitKind === undefined ? undefined : tCode(`option.unitKind.${title.unitKind}`),
-    title.nominalTons === undefined ? undefined : t('list.tons', { n: title.nominalTons }),
-    title.refrigerant,
-  ].filter((word) => word !== undefined);
-  return (
-    <li className="relative py-4 hover:bg-plum-wash">
-      <div className="flex flex-wrap items-baseline justify-between gap-x-4">
-        <h2 className="text-xl">
-          <Link href={`/visits/${id}`} className="text-ink after:absolute after:inset-0">
-            {title.customer ?? t('visit.unnamed')}
-          </Link>
-        </h2>
-        <p className="text-soft">{title.visitDate === undefined ? '' : dateWords(title.visitDate)}</p>
-      </div>
-      <p>{[title.town, unit.join(', ')].filter((word) => word !== undefined && word !== '').join(' · ')}</p>
-      <p className="font-semibold">
-        <Suspense fallback={<span className="font-normal text-soft">{t('list.working')}</span>}>
-          <Headline id={id} revision={revision} />
-        </Suspense>
-      </p>
-      {title.invented === true ? <p className="text-soft">{t('list.invented')}</p> : null}
-    </li>
+function addressOf(search: Awaited<Search>): string {
+  const texts = Object.entries(search).flatMap(([key, value]) =>
+    typeof value === 'string' ? [[key, value]] : [],
   );
-}
-
-async function Headline(props: { readonly id: string; readonly revision: number }) {
-  return await visitHeadline(props.id, props.revision);
+  return `?${new URLSearchParams(texts)}`;
 }

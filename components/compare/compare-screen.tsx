@@ -17,6 +17,7 @@ import { isInvented, visitName } from '@/components/visit/parts';
 import { t } from '@/components/words/words';
 import { Behind } from './behind';
 import { ChoiceCards, ChoiceTable } from './choice-table';
+import { ChosenPick } from './chosen-pick';
 import { FinancingBox } from './financing-box';
 import { RecordLinks, SheetLink } from './sheet-link';
 import { TotalBars } from './total-bars';
@@ -126,6 +127,7 @@ function Answered(props: { readonly answer: AnswerView; readonly working: boolea
             <BalanceLines chart={answer.balance} />
           </WhenNear>
         )}
+        <ChosenPick />
         <FinancingBox financing={pageTwo.financing} />
         <Behind pageTwo={pageTwo} />
         <RecordLinks />

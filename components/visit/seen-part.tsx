@@ -4,12 +4,15 @@ import { useDraftState, useDraftStore, useFieldEntry } from '@/components/draft/
 import { listAt, textAt, withValue } from '@/components/draft/draft-tree';
 import { ListField } from '@/components/form/pick-field';
 import { TextField } from '@/components/form/text-field';
+import { PhotoStrip } from '@/components/photos/photo-strip';
+import { useSweptPhotos } from '@/components/photos/use-swept-photos';
 import { t, tCode } from '@/components/words/words';
 import { Group } from './fold';
 
 /** What was seen, heard or told, and what the technician suspects. */
 export function SeenPart() {
   const entry = useFieldEntry('observations.*.id');
+  useSweptPhotos();
   return (
     <>
       <Group title={t('seen.title')} note={t('seen.note')}>
@@ -49,7 +52,10 @@ function Seen(props: { readonly id: string }) {
         <span>{words}</span>
       </label>
       {at >= 0 ? (
-        <TextField path={`observations.${at}.note`} label={t('seen.noteOn', { what: words })} />
+        <>
+          <TextField path={`observations.${at}.note`} label={t('seen.noteOn', { what: words })} />
+          <PhotoStrip observation={props.id} of={words} />
+        </>
       ) : null}
     </div>
   );

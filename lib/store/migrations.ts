@@ -1,4 +1,7 @@
 import type { Kysely, Migration, MigrationProvider } from 'kysely';
+import { draftFromText } from './draft-text';
+import type { Tables } from './tables';
+import { visitTitle } from './visit-title';
 
 /**
  * Every change of the tables, oldest first; run in order of name. Entries are only ever added.
@@ -31,7 +34,40 @@ export const MIGRATIONS: Readonly<Record<string, Migration>> = {
         .execute();
     },
   },
+  '0002-digests-and-fuller-titles': {
+    async up(db: Kysely<unknown>): Promise<void> {
+      await db.schema
+        .createTable('digests')
+        .addColumn('visit_id', 'text', (col) => col.primaryKey().references('visits.id'))
+        .addColumn('revision', 'integer', (col) => col.notNull())
+        .addColumn('maker', 'text', (col) => col.notNull())
+        .addColumn('digest', 'text', (col) => col.notNull())
+        .execute();
+      await renewTitles(db.withTables<Tables>());
+    },
+  },
 };
+
+/** Titles are made from the drafts; those of newest revisions are what lists show. */
+async function renewTitles(db: Kysely<Tables>): Promise<void> {
+  const rows = await db
+    .selectFrom('visits')
+    .innerJoin('revisions', (join) =>
+      join
+        .onRef('revisions.visit_id', '=', 'visits.id')
+        .onRef('revisions.revision', '=', 'visits.head_revision'),
+    )
+    .select(['revisions.visit_id', 'revisions.revision', 'revisions.draft'])
+    .execute();
+  for (const { visit_id, revision, draft } of rows) {
+    await db
+      .updateTable('revisions')
+      .set({ title: JSON.stringify(visitTitle(draftFromText(draft))) })
+      .where('visit_id', '=', visit_id)
+      .where('revision', '=', revision)
+      .execute();
+  }
+}
 
 /** The list in the form the migrator reads. */
 export const migrationProvider: MigrationProvider = {

@@ -4,6 +4,7 @@ import Database from 'better-sqlite3';
 import { Kysely, Migrator, SqliteDialect } from 'kysely';
 import type { Archive } from './archive';
 import { type DeleteRequest, type DeleteResult, deleteVisit, restoreVisit } from './delete-visit';
+import { type Digest, keepDigest, listDigests } from './digests';
 import { exportAll } from './export-all';
 import { type ImportResult, importAll } from './import-all';
 import { type DemoRequest, type DemoResult, loadDemo } from './load-demo';
@@ -25,6 +26,8 @@ export type Store = {
   readonly deleteVisit: (request: DeleteRequest) => Promise<DeleteResult>;
   readonly restoreVisit: (request: DeleteRequest) => Promise<DeleteResult>;
   readonly loadDemo: (request: DemoRequest) => Promise<DemoResult>;
+  readonly listDigests: (maker: string) => Promise<Digest[]>;
+  readonly keepDigest: (digest: Digest, maker: string) => Promise<void>;
   readonly exportAll: (exportedAt: string) => Promise<Archive>;
   readonly importAll: (data: unknown) => Promise<ImportResult>;
   readonly close: () => Promise<void>;
@@ -58,6 +61,8 @@ export async function openStore(folder: string): Promise<Store> {
     deleteVisit: (request) => retryWhenBusy(() => deleteVisit(db, request)),
     restoreVisit: (request) => retryWhenBusy(() => restoreVisit(db, request)),
     loadDemo: (request) => retryWhenBusy(() => loadDemo(db, request)),
+    listDigests: (maker) => retryWhenBusy(() => listDigests(db, maker)),
+    keepDigest: (digest, maker) => retryWhenBusy(() => keepDigest(db, digest, maker)),
     exportAll: (exportedAt) => retryWhenBusy(() => exportAll(db, exportedAt)),
     importAll: (data) => retryWhenBusy(() => importAll(db, data)),
     close: () => db.destroy(),

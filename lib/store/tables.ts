@@ -20,4 +20,19 @@ export type RevisionTable = {
 /** What the store remembers about itself. */
 export type SettingTable = { key: string; value: string };
 
-export type Tables = { visits: VisitTable; revisions: RevisionTable; settings: SettingTable };
+/** What the newest revision of a visit came to; it can always be made again. */
+export type DigestTable = {
+  visit_id: string;
+  revision: number;
+  /** Version of what made it. */
+  maker: string;
+  /** JSON text. */
+  digest: string;
+};
+
+export type Tables = {
+  visits: VisitTable;
+  revisions: RevisionTable;
+  settings: SettingTable;
+  digests: DigestTable;
+};

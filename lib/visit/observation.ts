@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { MAX_PHOTOS } from './max-photos';
 import { text } from './quantity';
 
 export const ObservationId = z
@@ -31,9 +32,6 @@ export const ObservationId = z
   ])
   .meta({ label: 'Observation' });
 export type ObservationId = z.infer<typeof ObservationId>;
-
-/** Most photos of one observation: more says no more, and a phone has little room. Our own limit. */
-export const MAX_PHOTOS = 6;
 
 /** Something seen, not measured. */
 export const Observation = z.strictObject({

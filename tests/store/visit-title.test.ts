@@ -30,6 +30,24 @@ test('wiring: a long text is cut to 120 characters without splitting one', () =>
   expect(title).toEqual({ customer: '😀'.repeat(120) });
 });
 
+test('wiring: the note, the modes and what was chosen can be looked for', () => {
+  const draft = {
+    note: `Dog ${'x'.repeat(2_000)}`,
+    runs: [{ mode: 'heating' }, { mode: 'heating' }, { mode: 'cooling' }, 'not a run', {}],
+    choices: [{ id: 'leave', name: 'Leave it' }, { id: 'fix' }],
+    chosen: { choiceId: 'leave', date: '2026-02-04' },
+  };
+  const title = visitTitle(draft);
+  expect(title.note).toHaveLength(1_000);
+  expect(title.modes).toEqual(['heating', 'cooling']);
+  expect(title.chosen).toEqual({ name: 'Leave it', date: '2026-02-04' });
+  expect(visitTitle({ ...draft, chosen: { choiceId: 'fix', date: '2026-02-04' } }).chosen?.name).toBe('fix');
+  expect(
+    visitTitle({ ...draft, chosen: { choiceId: 'taken-out', date: '2026-02-04' } }).chosen,
+  ).toBeUndefined();
+  expect(visitTitle({ ...draft, chosen: { choiceId: 'leave' } }).chosen).toBeUndefined();
+});
+
 test('property: a draft of any shape has a title, of short texts only', () => {
   let n = 0;
   fc.assert(
