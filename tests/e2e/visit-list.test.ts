@@ -29,7 +29,7 @@ test('wiring: search, filter and order stand in the address and hold for whoever
   await page.getByRole('searchbox').fill('zephyrine');
   await rowOf(page, 'Zéphyrine Example').waitFor();
   expect(await rows(page).count()).toBe(1);
-  await page.getByText('Filters', { exact: true }).click();
+  await page.locator('summary', { hasText: 'Filters' }).click();
   await page.getByRole('combobox', { name: 'What is advised' }).selectOption('unfinished');
   await page.getByRole('combobox', { name: 'Order' }).selectOption('customer');
   expect(new URL(page.url()).search).toBe('?search=zephyrine&advice=unfinished&sort=customer');
@@ -53,7 +53,7 @@ test('wiring: a deleted visit can be put back at once and later, and is never lo
   const id = await namedVisit(page, 'Quillon Example');
   await page.goto('/');
   const remove = async () => {
-    await rowOf(page, 'Quillon Example').getByText('More', { exact: true }).click();
+    await rowOf(page, 'Quillon Example').locator('summary').click();
     await rowOf(page, 'Quillon Example').getByRole('button', { name: 'Delete' }).click();
     await rowOf(page, '“Quillon Example” was deleted.').waitFor();
   };
@@ -77,7 +77,7 @@ test('wiring: a copy is a new visit of today that says where its readings come f
   const { page, trouble } = await watchedPage(browser);
   await page.goto('/?search=&sort=customer');
   const row = rows(page).filter({ has: page.locator('a[href="/visits/closed-registers"]') });
-  await row.getByText('More', { exact: true }).click();
+  await row.locator('summary').click();
   await row.getByRole('button', { name: 'Copy with readings' }).click();
   await page.waitForURL(/\/visits\/visit-/);
   await page.getByRole('navigation', { name: 'Parts of the visit' }).waitFor();
