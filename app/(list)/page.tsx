@@ -37,7 +37,7 @@ export default async function VisitsPage(props: { searchParams: Search }) {
       )}
       <div className="mt-8">
         <FilesFold />
-        <Link href="/deleted" className="inline-flex min-h-12 items-center border-t border-hair">
+        <Link href="/deleted" className="flex min-h-12 items-center border-t border-hair">
           {t('deleted.title')}
         </Link>
       </div>

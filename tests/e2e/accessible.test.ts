@@ -11,9 +11,11 @@ afterAll(() => browser.close());
 
 const PLACES = [
   '/',
+  '/deleted',
   '/visits/restricted-orifice',
   '/visits/restricted-orifice#house',
   '/visits/restricted-orifice#readings',
+  '/visits/restricted-orifice#seen',
   '/visits/restricted-orifice#money',
   '/visits/restricted-orifice#results',
   '/visits/restricted-orifice/compare',
