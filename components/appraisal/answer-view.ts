@@ -1,4 +1,6 @@
 import { fieldBook } from '@/components/draft/build-field-book';
+import { measureView } from '@/components/measure/build-measure-view';
+import { pairViews } from '@/components/measure/build-pair-view';
 import { t, tCode } from '@/components/words/words';
 import type { Appraisal } from '@/lib/appraise/appraisal';
 import { explainInputs } from '@/lib/diagnostics/explain/explain-inputs';
@@ -54,6 +56,13 @@ export function answerView(appraisal: Appraisal, sheet: Sheet): AnswerView {
     flags: findings.flags.map((flag) => flagView(flag, told)),
     ...(causes === undefined ? {} : { causes }),
     runs: findings.runs.map((run, i) => runView(run, i, told)),
+    measures: Object.fromEntries(
+      findings.runs.flatMap((found) => {
+        const run = appraisal.visit.runs.find(({ id }) => id === found.runId);
+        return run === undefined ? [] : [[found.runId, measureView(run, found, told)]];
+      }),
+    ),
+    pairs: pairViews(appraisal.visit, findings),
     losses: losses.map((loss) => lossView(loss, told)),
     wouldNarrow: findings.wouldNarrow.map(told),
     sheet,

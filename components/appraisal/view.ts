@@ -1,3 +1,4 @@
+import type { MeasureView, PairView } from '@/components/measure/view';
 import type { Sheet } from '@/lib/sheet/sheet';
 import type { Issue } from '@/lib/visit/issue';
 import type { BalanceChart, CostChart } from './chart-view';
@@ -138,6 +139,10 @@ export type CausesView = {
 
 /** Everything the screens say about one visit, in words; made where the numbers are made. */
 export type AnswerView = {
+  /** What the measuring screens say, by run. */
+  readonly measures: Readonly<Record<string, MeasureView>>;
+  /** Any two runs of one mode side by side. */
+  readonly pairs: readonly PairView[];
   readonly flags: readonly FlagView[];
   readonly causes?: CausesView;
   readonly runs: readonly RunView[];

@@ -17,9 +17,14 @@ export function placeOfHash(hash: string): Place {
   return { part, entry: found?.[2] === undefined ? undefined : Number(found[2]) - 1 };
 }
 
+/** Fields of the unit that are typed where they are measured. */
+const MEASURED_UNIT_FIELDS = new Set(['unit.ratedStaticInWc', 'unit.coilCountedIn']);
+
 function placeOfField(path: string): Place {
   const [root, at] = path.split('.');
   const entry = at !== undefined && /^\d+$/.test(at) ? Number(at) : undefined;
+  if (path.startsWith('unit.chargingTables') || MEASURED_UNIT_FIELDS.has(path))
+    return { part: 'readings', entry: undefined };
   if (root === 'runs') return { part: 'readings', entry };
   if (root === 'choices') return { part: 'money', entry };
   if (root === 'tariff' || root === 'convention' || path === 'site.stayYears')

@@ -1,21 +1,15 @@
 /** Readings in the order in which gauges and clamps are put on. Order: ours, to be asked of technicians. */
 export type ReadingGroup = {
-  readonly code: 'air' | 'gauges' | 'pipes' | 'power' | 'capacitors' | 'airflow' | 'statics' | 'strips';
-  /** Open from the start: with these a first answer is possible. */
-  readonly first: boolean;
+  readonly code: 'air' | 'gauges' | 'pipes' | 'power';
   readonly names: readonly string[];
 };
 
+/** With these a first answer is possible; further ways of measuring are in components/measure. */
 export const READING_GROUPS: readonly ReadingGroup[] = [
-  { code: 'gauges', first: true, names: ['suctionPsig', 'dischargePsig', 'liquidPsig'] },
-  {
-    code: 'pipes',
-    first: true,
-    names: ['suctionLineF', 'liquidLineF', 'dischargeLineF', 'liquidBeforeMeteringF'],
-  },
+  { code: 'gauges', names: ['suctionPsig', 'dischargePsig', 'liquidPsig'] },
+  { code: 'pipes', names: ['suctionLineF', 'liquidLineF', 'dischargeLineF', 'liquidBeforeMeteringF'] },
   {
     code: 'air',
-    first: true,
     names: [
       'outdoorAirF',
       'returnAirF',
@@ -27,7 +21,6 @@ export const READING_GROUPS: readonly ReadingGroup[] = [
   },
   {
     code: 'power',
-    first: true,
     names: [
       'lineV',
       'compressorA',
@@ -39,29 +32,4 @@ export const READING_GROUPS: readonly ReadingGroup[] = [
       'blowerW',
     ],
   },
-  {
-    code: 'airflow',
-    first: false,
-    names: [
-      'airflowCfm',
-      'grilleAreaIn2',
-      'grilleFreeAreaFrac',
-      'grilleFaceFpm',
-      'heatRiseReturnF',
-      'heatRiseSupplyF',
-      'heatRiseV',
-      'heatRiseA',
-    ],
-  },
-  {
-    code: 'statics',
-    first: false,
-    names: ['returnStaticInWc', 'supplyStaticInWc', 'filterDropInWc', 'coilDropInWc'],
-  },
-  {
-    code: 'capacitors',
-    first: false,
-    names: ['compressorCapRatedUf', 'compressorCapUf', 'fanCapRatedUf', 'fanCapUf'],
-  },
-  { code: 'strips', first: false, names: ['stripKw', 'stripA', 'stripV'] },
 ];

@@ -2,6 +2,8 @@
 
 import { useDraftState, useDraftStore } from '@/components/draft/draft-context';
 import { type DraftValue, listAt, textAt, withValue } from '@/components/draft/draft-tree';
+import { ChargingTables } from '@/components/measure/charging-tables';
+import { CompareRuns } from '@/components/measure/compare-runs';
 import { t, tn } from '@/components/words/words';
 import { readingCount } from './parts';
 import { RunFields } from './run-fields';
@@ -55,7 +57,9 @@ export function ReadingsPart(props: { readonly entry: number | undefined }) {
           ))}
         </nav>
       )}
+      {runs[at] === undefined ? null : <CompareRuns runId={textAt(runs[at], 'id')} />}
       {runs[at] === undefined ? null : <RunFields key={textAt(runs[at], 'id')} at={at} />}
+      <ChargingTables />
       <div className="mt-6 flex flex-wrap gap-2">
         <button
           type="button"

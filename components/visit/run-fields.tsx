@@ -2,14 +2,16 @@
 
 import { useRunEchoes } from '@/components/appraisal/run-echoes';
 import { useDraftState } from '@/components/draft/draft-context';
-import { textAt, valueAt } from '@/components/draft/draft-tree';
+import { textAt } from '@/components/draft/draft-tree';
 import { FieldError } from '@/components/form/field-message';
 import { NumberField } from '@/components/form/number-field';
 import { PickField, TickField } from '@/components/form/pick-field';
 import { TextField } from '@/components/form/text-field';
+import { MeasureFolds } from '@/components/measure/measure-folds';
+import { TableTargets } from '@/components/measure/table-targets';
 import { t, tCode } from '@/components/words/words';
 import { Fold, Group } from './fold';
-import { READING_GROUPS, type ReadingGroup } from './reading-groups';
+import { READING_GROUPS } from './reading-groups';
 import { RunNotes } from './run-notes';
 
 /** All readings of one run. */
@@ -25,45 +27,24 @@ export function RunFields(props: { readonly at: number }) {
       <NumberField path={`${path}.runningMinutes`} />
       <TickField path={`${path}.electricHeatOn`} />
       <RunNotes runId={runId} />
-      {READING_GROUPS.filter((group) => group.first).map((group) => (
-        <Group key={group.code} title={tCode(`readings.${group.code}`)}>
-          {group.names.map((name) => (
-            <NumberField key={name} path={`${path}.${name}`} echo={echoes[name]} />
-          ))}
-        </Group>
+      {READING_GROUPS.map((group) => (
+        <div key={group.code}>
+          <Group title={tCode(`readings.${group.code}`)}>
+            {group.names.map((name) => (
+              <NumberField key={name} path={`${path}.${name}`} echo={echoes[name]} />
+            ))}
+          </Group>
+          {group.code === 'gauges' ? <TableTargets runId={runId} /> : null}
+        </div>
       ))}
       <div className="mt-6">
-        {READING_GROUPS.filter((group) => !group.first).map((group) => (
-          <FoldedGroup key={group.code} group={group} path={path} echoes={echoes} />
-        ))}
+        <h3 className="border-b-2 border-ink pb-1 text-xl">{t('measure.title')}</h3>
+        <p className="mt-1 mb-2 text-soft">{t('measure.titleWhy')}</p>
+        <MeasureFolds path={path} runId={runId} />
         <Fold title={t('run.note')} aside={t('house.optional')}>
           <TextField path={`${path}.note`} long />
         </Fold>
       </div>
     </div>
-  );
-}
-
-function FoldedGroup(props: {
-  readonly group: ReadingGroup;
-  readonly path: string;
-  readonly echoes: Readonly<Record<string, string>>;
-}) {
-  const { group, path } = props;
-  const filled = useDraftState(
-    (s) => group.names.filter((name) => valueAt(s.draft, `${path}.${name}`) !== undefined).length,
-  );
-  return (
-    <Fold
-      title={tCode(`readings.${group.code}`)}
-      aside={t('readings.filled', { n: filled, of: group.names.length })}
-    >
-      <p className="text-soft">{tCode(`readings.${group.code}Why`)}</p>
-      <div className="rows">
-        {group.names.map((name) => (
-          <NumberField key={name} path={`${path}.${name}`} echo={props.echoes[name]} />
-        ))}
-      </div>
-    </Fold>
   );
 }

@@ -24,6 +24,7 @@ test('wiring: every answer of the schema has words', () => {
     'unit.kind': 'unitKind',
     'unit.metering': 'metering',
     'unit.blower': 'blower',
+    'unit.coilCountedIn': 'coilCountedIn',
     'runs.*.mode': 'mode',
     'observations.*.id': 'observation',
     'suspectedCause.cause': 'cause',

@@ -4,6 +4,7 @@ import { capacitorChecks, stripCheck } from './electric-checks';
 import { grilleMeasuring } from './grille';
 import { heatRiseOf } from './heat-rise';
 import type { RunMeasuring } from './measuring';
+import { methodAirflows } from './method-airflows';
 import { staticBudget } from './static-budget';
 
 /**
@@ -24,6 +25,7 @@ export function measuringOfRun(
   const statics = staticBudget(context);
   const strips = stripCheck(context, values, targets);
   return {
+    airflows: methodAirflows(context, values),
     grille: grilleMeasuring(context),
     ...(heatRise === undefined ? {} : { heatRise }),
     ...(statics === undefined ? {} : { statics }),

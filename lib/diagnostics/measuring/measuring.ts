@@ -28,6 +28,19 @@ export type GrilleMeasuring = {
   readonly meanIgnored: boolean;
 };
 
+/** Airflow by one method, per ton, against what is healthy per ton. */
+export type MethodAirflow = {
+  readonly id: 'airflowDirectCfm' | 'airflowGrilleCfm' | 'airflowHeatRiseCfm';
+  readonly cfm: number;
+  readonly sdCfm: number;
+  readonly cfmPerTon: number;
+  readonly sdCfmPerTon: number;
+  /** Healthy per ton. */
+  readonly low: number;
+  readonly high: number;
+  readonly verdict: Verdict;
+};
+
 /** Heat and rise of the electric-heat airflow test. */
 export type HeatRise = {
   readonly heatKw: number;
@@ -99,6 +112,7 @@ export type StripCheck = {
 
 /** What the measuring screens show of one run; a part without readings is absent. */
 export type RunMeasuring = {
+  readonly airflows: readonly MethodAirflow[];
   readonly grille: GrilleMeasuring;
   readonly heatRise?: HeatRise;
   readonly statics?: StaticBudget;

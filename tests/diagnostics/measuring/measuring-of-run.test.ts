@@ -10,7 +10,7 @@ function measuring(run: RunPart) {
 }
 
 it('wiring: a run without such readings has only what a traverse would stand on', () => {
-  expect(measuring({ mode: 'heating' })).toEqual({ grille: expect.anything(), capacitors: [] });
+  expect(measuring({ mode: 'heating' })).toEqual({ airflows: [], grille: expect.anything(), capacitors: [] });
 });
 
 it('wiring: every part with its readings is found', () => {
@@ -26,7 +26,14 @@ it('wiring: every part with its readings is found', () => {
     fanCapUf: 5,
     stripKw: 10,
   });
-  expect(Object.keys(found ?? {}).sort()).toEqual(['capacitors', 'grille', 'heatRise', 'statics', 'strips']);
+  expect(Object.keys(found ?? {}).sort()).toEqual([
+    'airflows',
+    'capacitors',
+    'grille',
+    'heatRise',
+    'statics',
+    'strips',
+  ]);
   expect(found?.grille.traverse?.meanFpm).toBe(410);
   expect(found?.capacitors).toHaveLength(1);
 });
