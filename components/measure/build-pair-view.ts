@@ -55,7 +55,7 @@ function conditionRow({ id, before, after, verdict }: Condition): PairRow {
     name: named(label, unit),
     before: number(before),
     after: number(after),
-    change: before === undefined || after === undefined ? '' : signed(after - before, unit),
+    change: before === undefined || after === undefined ? '' : signed(before, after, unit),
     real: verdict === 'changed',
     says: t(`measure.pair.condition.${verdict}`),
   };
@@ -68,10 +68,15 @@ function changeRow(change: Change, before: RunFindings | undefined, after: RunFi
     name: named(quantityName(words, id) ?? id, unit),
     before: quantityNumber(words, change.before, unit),
     after: quantityNumber(words, change.after, unit),
-    change: signed(change.after - change.before, unit),
+    change: signed(change.before, change.after, unit),
     real: change.real,
-    says: change.real ? towards(change, before, after) : t('measure.pair.notReal'),
+    says: saysOf(change, before, after),
   };
+}
+
+function saysOf(change: Change, before: RunFindings | undefined, after: RunFindings | undefined): string {
+  if (change.real) return towards(change, before, after);
+  return t(change.before === change.after ? 'measure.pair.same' : 'measure.pair.notReal');
 }
 
 /** Where a real change led: on target now, nearer to it, or away from it. */
@@ -94,7 +99,13 @@ function named(name: string, unit: string): string {
   return shown === '' ? name : t('measure.pair.named', { name, unit: shown });
 }
 
-function signed(difference: number, unit: string): string {
-  const number = quantityNumber(words, difference, unit);
-  return difference > 0 && number !== '0' ? `+${number}` : number;
+/** The difference of the two numbers as they are shown, so that the row adds up. */
+function signed(before: number, after: number, unit: string): string {
+  const difference = asShown(after, unit) - asShown(before, unit);
+  const shown = quantityNumber(words, unit === 'frac' ? difference / 100 : difference, unit);
+  return difference > 0 ? `+${shown}` : shown;
+}
+
+function asShown(value: number, unit: string): number {
+  return Number(quantityNumber(words, value, unit).replaceAll(',', '').replace('\u2212', '-'));
 }

@@ -88,8 +88,8 @@ function TableEditor(props: { readonly mode: string; readonly at: number }) {
   const { row, column } = spot;
   const outdoor = row === undefined ? undefined : table.outdoorF[row];
   return (
-    <fieldset className="mt-4 min-w-0 border-t-2 border-ink pt-2">
-      <legend className="font-serif text-lg font-bold">{name}</legend>
+    <fieldset className="mt-4 min-w-0">
+      <legend className="mb-2 w-full border-b-2 border-ink pb-1 font-serif text-lg font-bold">{name}</legend>
       <div className="flex flex-wrap gap-2">
         {(['suctionPsig', 'dischargePsig'] as const).map((choice) => (
           <button

@@ -4,7 +4,7 @@ import { useState } from 'react';
 import { useAppraisal } from '@/components/appraisal/appraisal-context';
 import type { RunView } from '@/components/appraisal/view';
 import { Fold } from '@/components/visit/fold';
-import { t } from '@/components/words/words';
+import { t, tn } from '@/components/words/words';
 import { Notes } from './measure-result';
 import type { PairRow, PairView } from './view';
 
@@ -16,6 +16,8 @@ export function CompareRuns(props: { readonly runId: string }) {
   const runs = answer?.runs ?? [];
   const pair = chosen(pairs, runs, picked, props.runId);
   if (pair === undefined) return null;
+  const real = pair.rows.filter((row) => row.real);
+  const others = pair.rows.filter((row) => !row.real);
   const befores = runs.filter((run) => pairs.some((p) => p.fromId === run.id));
   const afters = runs.filter((run) => pairs.some((p) => p.fromId === pair.fromId && p.toId === run.id));
   return (
@@ -39,9 +41,14 @@ export function CompareRuns(props: { readonly runId: string }) {
         {pair.summary}
       </p>
       <Notes notes={pair.warnings} />
-      <PairTable title={t('measure.pair.readings')} rows={pair.rows} />
+      {real.length === 0 ? null : <PairTable title={t('measure.pair.readings')} rows={real} />}
       {pair.conditions.length === 0 ? null : (
         <PairTable title={t('measure.pair.conditions')} rows={pair.conditions} />
+      )}
+      {others.length === 0 ? null : (
+        <Fold title={tn('measure.pair.others', others.length)}>
+          <PairTable title={t('measure.pair.othersTitle')} rows={others} />
+        </Fold>
       )}
     </Fold>
   );

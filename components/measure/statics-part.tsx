@@ -87,7 +87,7 @@ function Row(props: { readonly row: StaticRow; readonly limitFrac?: number }) {
         {row.usual === undefined ? null : <span className="block font-normal text-soft">{row.usual}</span>}
         <span aria-hidden="true" className="relative mt-1 block h-4 w-full">
           <span
-            className={`print-ink block h-4 border-2 border-ink ${row.off ? 'bg-plum' : 'bg-plum-wash'}`}
+            className={`print-ink block h-4 border-2 border-ink ${row.off && !total ? 'bg-plum' : 'bg-plum-wash'}`}
             style={{ width: `${Math.max(0.5, row.lengthFrac * 100)}%` }}
           />
           {props.limitFrac === undefined ? null : (

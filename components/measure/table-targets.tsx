@@ -6,12 +6,12 @@ import { useMeasure } from './use-measure';
 import type { TableTargetView } from './view';
 
 /** What the unit's own table asks of a run's pressures; nothing without a table of the run's mode. */
-export function TableTargets(props: { readonly runId: string; readonly title?: string }) {
+export function TableTargets(props: { readonly runId: string }) {
   const targets = useMeasure(props.runId)?.table ?? [];
   if (targets.length === 0) return null;
   return (
-    <section className="note-plain mt-3" aria-label={props.title ?? t('measure.table.targets')}>
-      <h4 className="font-semibold">{props.title ?? t('measure.table.targets')}</h4>
+    <section className="note-plain mt-3" aria-label={t('measure.table.targets')}>
+      <p className="font-semibold">{t('measure.table.targets')}</p>
       {targets.map((target) => (
         <TargetLines key={target.name} target={target} />
       ))}

@@ -57,7 +57,11 @@ export function ReadingsPart(props: { readonly entry: number | undefined }) {
           ))}
         </nav>
       )}
-      {runs[at] === undefined ? null : <CompareRuns runId={textAt(runs[at], 'id')} />}
+      {runs[at] === undefined ? null : (
+        <div className="mt-3">
+          <CompareRuns runId={textAt(runs[at], 'id')} />
+        </div>
+      )}
       {runs[at] === undefined ? null : <RunFields key={textAt(runs[at], 'id')} at={at} />}
       <ChargingTables />
       <div className="mt-6 flex flex-wrap gap-2">

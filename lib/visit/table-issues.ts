@@ -60,7 +60,7 @@ function gapWords(gaps: TableGaps): string {
     ...(few.length === 0 ? [] : [`it needs ${few.join(' and ')}.`]),
     ...(blank.length === 0
       ? []
-      : [`still blank: ${blank.join(', ')}. Type them, or remove their row or column.`]),
+      : [`still blank: ${blank.join(', ')}. Type what is blank, or remove its row or column.`]),
   ].join(' ');
 }
 

@@ -37,7 +37,7 @@ test('wiring: traverse, static budget and checks, typed with one thumb, give the
   await unfold(page, 'Airflow by the return grille');
   await type(page, 'Return grille width', '20');
   await type(page, 'Return grille height', '20');
-  await type(page, 'Free-area factor', '0.70');
+  await type(page, 'Free-area factor of the grille', '0.70');
   await page.getByText('12 points are enough for this grille').waitFor();
   const velocities = ['480', '500', '520', '5oo', '500'];
   for (const [i, velocity] of velocities.entries()) {
@@ -59,10 +59,10 @@ test('wiring: traverse, static budget and checks, typed with one thumb, give the
   await page.getByText('5 of 12', { exact: true }).waitFor();
 
   await unfold(page, 'Static pressure');
-  await type(page, 'Return static', '-0.40');
+  await type(page, /^Return static/, '-0.40');
   await type(page, 'Filter pressure drop', '0.25');
   await type(page, 'Indoor coil pressure drop', '0.20');
-  await type(page, 'Supply static', '0.35');
+  await type(page, /^Supply static/, '0.35');
   await page.getByText('Say where the coil lies').waitFor();
   await pick(page, 'Where the indoor coil lies', 'After the blower');
   await page.getByText('0.75 in. w.c. in total: more than the 0.7 in. w.c. accepted in the field.').waitFor();
@@ -111,7 +111,7 @@ test('wiring: a charging table half typed is kept and says what it lacks; whole,
     page.getByRole('textbox', { name: `Suction pressure at outdoor ${outdoor} °F, indoor 67 °F, psig` });
   await cell(95).fill('136');
   await page
-    .getByText('still blank: 1 suction pressure. Type them, or remove their row or column.')
+    .getByText('still blank: 1 suction pressure. Type what is blank, or remove its row or column.')
     .waitFor();
   await saved(page);
   await page.reload({ waitUntil: 'networkidle' });
@@ -161,10 +161,12 @@ test('wiring: two runs are compared, real changes told from noise, and changed w
   await unfold(page, 'Compare two runs');
   await page.getByText('Outdoor air changed from 35 to 42 °F').waitFor();
   const table = await page.getByRole('table', { name: 'Readings and what follows' }).innerText();
-  expect(table).toMatch(/Discharge pressure, psig\s+real[^\t]*\t400\t330\t−70/);
-  expect(table).toMatch(/Suction pressure, psig\s+within what the instruments leave open\t88\t89\t\+1/);
-  expect(await page.getByLabel('Before', { exact: true }).inputValue()).toBe('run-1');
-  expect(await page.getByLabel('After', { exact: true }).inputValue()).toBe('run-2');
+  expect(table).toMatch(/Discharge pressure, psig\s+real[^\t]*\s+400\s+330\s+−70/);
+  await unfold(page, 'more, not changed beyond the instruments');
+  const others = await page.getByRole('table', { name: 'Not changed beyond' }).innerText();
+  expect(others).toMatch(/Suction pressure, psig\s+within what the instruments leave open\s+88\s+89\s+\+1/);
+  expect(await page.getByRole('combobox', { name: 'Before' }).inputValue()).toBe('run-1');
+  expect(await page.getByRole('combobox', { name: 'After' }).inputValue()).toBe('run-2');
   expect(await breaches(page)).toEqual([]);
   expect(await tooWide(page)).toBeLessThanOrEqual(0);
   expect(trouble).toEqual([]);

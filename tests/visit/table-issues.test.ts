@@ -40,7 +40,7 @@ it('wiring: blanks of a table are one issue at the first of them; the other tabl
       code: 'missing',
       path: 'unit.chargingTables.1.outdoorF.0',
       label: 'Heating charging table',
-      fix: 'Heating charging table: still blank: 1 outdoor temperature, 2 suction pressures. Type them, or remove their row or column. Until then the table is not used; what was typed is kept.',
+      fix: 'Heating charging table: still blank: 1 outdoor temperature, 2 suction pressures. Type what is blank, or remove its row or column. Until then the table is not used; what was typed is kept.',
     },
   ]);
   expect(visit?.unit.chargingTables).toEqual([whole]);
