@@ -17,7 +17,7 @@ async function startMeasuring(page: Page): Promise<string> {
   await openPart(page, 'Unit and house');
   await pick(page, 'Kind of unit', 'Heat pump');
   await type(page, 'Nominal size', '3');
-  await page.getByLabel('Refrigerant').selectOption('R-410A');
+  await page.getByLabel('Refrigerant', { exact: true }).selectOption('R-410A');
   await openPart(page, 'Readings');
   await page.getByRole('button', { name: 'Take readings' }).click();
   return id;
