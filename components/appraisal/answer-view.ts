@@ -165,7 +165,7 @@ function inputViews(inputs: readonly DerivedInput[]): InputView[] {
   return explainInputs(inputs).map((input) => ({
     name: nameOf(input.name),
     value: typeof input.value === 'number' ? quantityWords(words, input.value, input.unit) : input.value,
-    basis: tCode(`basis.${input.basis}`),
+    basis: tCode(input.name === 'barometricPsia' ? `barometric.${input.basis}` : `basis.${input.basis}`),
     ...(input.source === undefined ? {} : { source: unitsInText(input.source) }),
   }));
 }

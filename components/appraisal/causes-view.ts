@@ -10,7 +10,7 @@ import {
 import type { CausesFound } from '@/lib/diagnostics/findings';
 import { chanceWords } from '@/lib/sheet/chance-words';
 import { lowerFirst, wordsOf } from '@/lib/sheet/phrase';
-import { quantityName, quantityRangeWords, quantityWords } from '@/lib/sheet/reading-words';
+import { quantityName, quantityNumber, quantityRangeWords, quantityWords } from '@/lib/sheet/reading-words';
 import type { CauseId } from '@/lib/visit/cause';
 import { unitsInText } from '@/lib/visit/field-at';
 import type { Saying } from '@/lib/visit/wording';
@@ -45,6 +45,7 @@ export function causesView(appraisal: Appraisal, told: Told): CausesView | undef
     verdictWords: verdictWords(causes, told),
     notes: causes.notes.filter(({ code }) => code !== 'tooFewReadings').map(told),
     main: ofRank('main'),
+    mainIsGone: causes.resolved.some(({ cause }) => cause === causes.causes[0]?.cause),
     besides: ofRank('besides'),
     slight: ofRank('slight'),
     resolved: causes.resolved.map(({ cause, fromRunId, toRunId }) =>
@@ -84,9 +85,9 @@ function causeView(cause: CauseExplained, told: Told, runName: RunName): CauseVi
       standing: told({ code: `standing.${finding.standing}` }),
       chance: chance(finding.probability),
     }),
-    severity: tCode(`severity.${finding.severity.word}`),
+    ...(cause.rank === 'slight' ? {} : { severity: tCode(`severity.${finding.severity.word}`) }),
     severityMeaning: severityMeaning(cause, told),
-    plain: told({ code: `causePlain.${finding.cause}` }),
+    ...(cause.rank === 'main' ? { plain: told({ code: `causePlain.${finding.cause}` }) } : {}),
     speaksFor: cause.speaksFor.map((evidence) => evidenceView(evidence, 'for', runName)),
     speaksAgainst: cause.speaksAgainst.map((evidence) => evidenceView(evidence, 'against', runName)),
     confusedWith: finding.confusedWith.map(({ cause: other, separate }) => ({
@@ -169,17 +170,21 @@ function detailWords(id: string, reading: EvidenceReading): string {
 }
 
 function offWords({ off, offIsShare, unit }: EvidenceReading): string {
+  if (unit === 'frac') return t('evidence.points', { n: quantityNumber(words, off, 'frac') });
   return quantityWords(words, off, offIsShare ? 'frac' : unit);
 }
 
-function nextView({ next }: NextExplained, told: Told): NextView {
+function nextView({ next, leavesOpen }: NextExplained, told: Told): NextView {
   const code = next.saying.code;
   return {
     title: told(next.saying),
-    outcomes: next.outcomes.map(({ outcome, chance: likely, cause, probability }) => ({
+    outcomes: next.outcomes.map(({ outcome, chance: likely, cause, probability }, i) => ({
       outcome: told({ code: `outcome.${code.replace(/^next\./, '')}.${outcome}` }),
       chance: chance(likely),
-      meaning: t('causes.then', { cause: lowerFirst(causeName(cause)), chance: chance(probability) }),
+      meaning: t(leavesOpen[i] === true ? 'causes.thenOpen' : 'causes.then', {
+        cause: lowerFirst(causeName(cause)),
+        chance: chance(probability),
+      }),
     })),
   };
 }

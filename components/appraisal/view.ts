@@ -100,10 +100,11 @@ export type CauseView = {
   readonly name: string;
   /** "likely (about 7 in 10)" */
   readonly chance: string;
-  readonly severity: string;
+  /** Only where the cause is more than slight. */
+  readonly severity?: string;
   readonly severityMeaning: string;
-  /** For the homeowner. */
-  readonly plain: string;
+  /** For the homeowner, of the leading cause. */
+  readonly plain?: string;
   readonly speaksFor: readonly EvidenceView[];
   readonly speaksAgainst: readonly EvidenceView[];
   readonly confusedWith: readonly { readonly name: string; readonly separate: string }[];
@@ -129,6 +130,8 @@ export type CausesView = {
   readonly verdictWords: string;
   readonly notes: readonly string[];
   readonly main: readonly CauseView[];
+  /** The last run no longer shows the leading cause. */
+  readonly mainIsGone: boolean;
   readonly besides: readonly CauseView[];
   readonly slight: readonly CauseView[];
   readonly resolved: readonly string[];

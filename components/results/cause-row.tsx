@@ -12,9 +12,9 @@ export function CauseRow(props: { readonly cause: CauseView }) {
   return (
     <Opening
       name={<span className="font-semibold">{cause.name}</span>}
-      below={`${cause.chance}, ${cause.severity}`}
+      below={[cause.chance, cause.severity].filter((words) => words !== undefined).join(', ')}
     >
-      <Item term={t('causes.homeowner')}>{cause.plain}</Item>
+      {cause.plain === undefined ? null : <Item term={t('causes.homeowner')}>{cause.plain}</Item>}
       <Item term={t('causes.for')}>
         {cause.speaksFor.length === 0 ? t('causes.nothingFor') : <Evidence list={cause.speaksFor} />}
       </Item>

@@ -17,7 +17,7 @@ export function CausesBlock(props: { readonly causes: CausesView }) {
           {sentence}
         </p>
       ))}
-      <CauseList title={t('causes.found')} causes={main} />
+      <CauseList title={t(causes.mainIsGone ? 'causes.foundBefore' : 'causes.found')} causes={main} />
       <CauseList title={t(main.length > 0 ? 'causes.besides' : 'causes.instead')} causes={besides} />
       {slight.length === 0 ? null : (
         <More title={tn('causes.slight', slight.length)}>

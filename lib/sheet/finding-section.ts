@@ -1,3 +1,4 @@
+import { isClearLoss } from '../diagnostics/explain/explain-loss';
 import type { Flag, Loss, RunFindings } from '../diagnostics/findings';
 import type { Estimate } from '../math/estimate';
 import type { CauseId } from '../visit/cause';
@@ -74,8 +75,8 @@ function lossSentences(c: Composing): string[] {
   if (losses.every((loss) => loss.basis === 'assumed')) return assumedSentences(c, losses);
   const [first] = losses;
   const full = losses.filter(isFullButPower);
-  const clear = losses.filter((loss) => isClear(loss) && !isFullButPower(loss));
-  const none = losses.filter((loss) => !isClear(loss));
+  const clear = losses.filter((loss) => isClearLoss(loss) && !isFullButPower(loss));
+  const none = losses.filter((loss) => !isClearLoss(loss));
   const whole = none.filter(isLikelyFull);
   const doubtful = none.filter((loss) => !isLikelyFull(loss));
   const isOther = clear.length + full.length > 0;
@@ -95,11 +96,6 @@ function assumedSentences(c: Composing, losses: readonly Loss[]): string[] {
     ...capacitySentences(c, losses, byCause ? 'finding.assumedCause' : 'finding.assumed'),
     ...losses.slice(0, 1).flatMap((loss) => powerSentence(c, loss, 'finding.powerAssumed')),
   ];
-}
-
-/** A loss is clear when even the good end of the range is worse than a healthy unit, in output or in power. */
-function isClear(loss: Loss): boolean {
-  return loss.capacityRatioToHealthy.high < 1 || loss.powerRatioToHealthy.low > 1;
 }
 
 /** Output whose range reaches a healthy unit's and whose likely value is next to it. */
@@ -214,7 +210,8 @@ function readingsOnCause(c: Composing, suspected: CauseId | undefined): string[]
 /** Hours in which a clear loss leaves the house short; without a clear loss the number means little. */
 function unmetSentences(c: Composing): string[] {
   const { heating, cooling } = c.findings.loss;
-  const isFound = (loss: Loss | undefined) => loss !== undefined && loss.basis !== 'assumed' && isClear(loss);
+  const isFound = (loss: Loss | undefined) =>
+    loss !== undefined && loss.basis !== 'assumed' && isClearLoss(loss);
   if (![heating, cooling].some(isFound)) return [];
   const extra =
     (scenario(c, 'asFound')?.likely.unmetHours ?? 0) - (scenario(c, 'healthy')?.likely.unmetHours ?? 0);

@@ -45,17 +45,29 @@ describe('causes in the words of the screens', () => {
   });
 
   test('wiring: no fault found and too few readings are answers of their own', () => {
-    expect(causes('healthy').verdictWords).toMatch(/^No fault found.*\(about \d in 10\)$/);
+    expect(causes('healthy').verdictWords).toMatch(/^No fault found.* How sure: about \d in 10\.$/);
     expect(causes('healthy').main).toEqual([]);
     const few = causes('few-readings');
     expect(few.verdictWords).toBe('Too few readings to tell a cause.');
     expect(few.next[0]?.outcomes.length).toBeGreaterThan(1);
+    expect(few.next[0]?.outcomes.some(({ meaning }) => meaning.startsWith('then still open; '))).toBe(true);
   });
 
   test('wiring: a fault that is gone in the last run is said to be gone, run by run', () => {
+    expect(causes('closed-registers').mainIsGone).toBe(true);
+    expect(causes('low-charge').mainIsGone).toBe(false);
     expect(causes('closed-registers').resolved).toEqual([
       'Low indoor airflow showed in “as found” and no longer shows in “registers opened”.',
     ]);
+  });
+
+  test('wiring: a share is told in points, and a slight cause says neither how bad nor anything to the homeowner', () => {
+    const [weak] = causes('weak-capacitor').main;
+    expect(weak?.speaksFor[0]?.detail).toMatch(/^\d+ points below the −2\u00a0% of a healthy unit/);
+    expect(weak?.plain).toMatch(/capacitor/);
+    const slight = causes('weak-capacitor').slight;
+    expect(slight.length).toBeGreaterThan(0);
+    expect(slight.filter((cause) => cause.severity !== undefined || cause.plain !== undefined)).toEqual([]);
   });
 
   test('wiring: no code and no empty place reaches the screen', () => {

@@ -16,7 +16,7 @@ const none: Sourced = {
   name: 'pressureDropFrac',
   value: 0,
   sd: 0,
-  unit: 'frac of absolute pressure',
+  unit: 'frac',
   basis: 'measured',
   source: 'read at this port',
 };

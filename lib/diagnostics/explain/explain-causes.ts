@@ -10,6 +10,7 @@ import { posteriorOf } from '../causes/posterior';
 import { severityScale } from '../fault-effects/severity';
 import type { CauseEvidence, CauseFinding, Findings, NextReading } from '../findings';
 import data from './data/strength.json';
+import { isClearLoss } from './explain-loss';
 import { type Strength, strengthOf } from './strength';
 
 /** A reading as it was weighed: what was read, what a healthy unit would show, and how far off. */
@@ -50,13 +51,19 @@ export type CauseExplained = {
   }[];
   /** What the level of the severity counts; words under `effect.<code>`. */
   readonly severityMeaning: Saying;
+  /** Only of a clear loss. */
   readonly lossShares: readonly { readonly mode: Mode; readonly shareFrac: number }[];
   /** `main` leads; `besides` may be at work as well or instead; `slight` is named only. */
   readonly rank: 'main' | 'besides' | 'slight';
 };
 
 /** A further reading with whether it could change what is found. */
-export type NextExplained = { readonly next: NextReading; readonly movesFinding: boolean };
+export type NextExplained = {
+  readonly next: NextReading;
+  readonly movesFinding: boolean;
+  /** For each outcome in order: the question would stay open. */
+  readonly leavesOpen: readonly boolean[];
+};
 
 export type CausesExplained = {
   readonly causes: readonly CauseExplained[];
@@ -91,7 +98,11 @@ export function explainCauses(visit: Visit, findings: Findings): CausesExplained
       lossShares: lossShares(finding.cause, findings),
       rank: rankOf(finding, i, causes.verdict === 'found'),
     })),
-    next: causes.nextReadings.map((next) => ({ next, movesFinding: movesFinding(next) })),
+    next: causes.nextReadings.map((next) => ({
+      next,
+      movesFinding: movesFinding(next),
+      leavesOpen: next.outcomes.map(({ probability }) => probability < data.openFrac.value),
+    })),
   };
 }
 
@@ -135,8 +146,11 @@ function readingBehind(
   const target = run.targets.find((t) => t.id === id && id !== 'refrigerantCapacityBtuh');
   const offIsShare = BY_SHARE.has(unit);
   // figures told in whole units must add up as printed
-  const whole = IN_WHOLES.has(unit);
-  const difference = Math.abs(whole ? Math.round(value) - Math.round(expected) : value - expected);
+  const perUnit = IN_WHOLES.has(unit) ? 1 : unit === 'frac' ? 100 : undefined;
+  const difference =
+    perUnit === undefined
+      ? Math.abs(value - expected)
+      : Math.abs(Math.round(perUnit * value) - Math.round(perUnit * expected)) / perUnit;
   return {
     value,
     unit,
@@ -179,8 +193,11 @@ function effectSaying(saying: Saying): Saying {
 
 function lossShares(cause: CauseId, { loss }: Findings): CauseExplained['lossShares'] {
   return (['heating', 'cooling'] as const).flatMap((mode) => {
-    const share = loss[mode]?.shares?.find((row) => row.cause === cause);
-    return share === undefined ? [] : [{ mode, shareFrac: share.shareFrac }];
+    const own = loss[mode];
+    const share = own?.shares?.find((row) => row.cause === cause);
+    return share === undefined || own === undefined || !isClearLoss(own)
+      ? []
+      : [{ mode, shareFrac: share.shareFrac }];
   });
 }
 

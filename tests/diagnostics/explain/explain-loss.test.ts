@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { lossParts } from '@/lib/diagnostics/explain/explain-loss';
+import { isClearLoss, lossParts } from '@/lib/diagnostics/explain/explain-loss';
 import type { Loss } from '@/lib/diagnostics/findings';
 
 function loss(shares: Loss['shares']): Loss {
@@ -35,5 +35,14 @@ describe('the loss split by what explains it', () => {
     expect(lossParts(loss([{ cause: 'lowCharge', shareFrac: 0.97 }]))).toHaveLength(1);
     expect(lossParts(loss([{ cause: 'lowCharge', shareFrac: 0.02 }]))).toEqual([]);
     expect(lossParts(loss(undefined))).toEqual([]);
+  });
+
+  it('identity: a loss whose good end reaches a healthy unit is not clear, and is not split', () => {
+    const clear = loss([{ cause: 'lowCharge', shareFrac: 0.6 }]);
+    expect(isClearLoss(clear)).toBe(true);
+    const wide = { ...clear, capacityRatioToHealthy: { low: 0.8, likely: 0.95, high: 1.05 } };
+    expect(isClearLoss(wide)).toBe(false);
+    expect(lossParts(wide)).toEqual([]);
+    expect(isClearLoss({ ...wide, powerRatioToHealthy: { low: 1.02, likely: 1.1, high: 1.2 } })).toBe(true);
   });
 });
