@@ -214,7 +214,7 @@ function lossView(loss: Loss, told: Told): LossView {
     capacity: percentRangeWords(loss.capacityRatioToHealthy),
     power: percentRangeWords(loss.powerRatioToHealthy),
     basis: tCode(`basis.${loss.basis}`),
-    routes: loss.routes.map((route) => routeView(route, told)),
+    routes: loss.routes.map((route) => routeView(route, told, loss.routes.length === 1)),
     notes: loss.notes.map(told),
     parts: lossParts(loss).map(({ cause, shareFrac }) => ({
       name: cause === 'unexplained' ? t('loss.unexplained') : tCode(`option.cause.${cause}`),
@@ -223,11 +223,15 @@ function lossView(loss: Loss, told: Told): LossView {
   };
 }
 
-function routeView(route: LossRoute, told: Told): RouteView {
+/** Beside measurements age is an opinion so weak that its range would only puzzle. */
+function routeView(route: LossRoute, told: Told, isAlone: boolean): RouteView {
+  const notes = [...(route.note === undefined ? [] : [route.note]), ...(route.notes ?? [])].map(told);
+  const name = tCode(`route.${route.id}`);
+  if (route.id === 'agePrior' && !isAlone) return { name, notes: [...notes, t('loss.ageWeak')] };
   return {
-    name: tCode(`route.${route.id}`),
+    name,
     ...(route.lnCapacity === undefined ? {} : { capacity: percentRangeWords(rangeOfLog(route.lnCapacity)) }),
     ...(route.lnPower === undefined ? {} : { power: percentRangeWords(rangeOfLog(route.lnPower)) }),
-    notes: [...(route.note === undefined ? [] : [route.note]), ...(route.notes ?? [])].map(told),
+    notes,
   };
 }
