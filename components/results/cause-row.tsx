@@ -13,6 +13,7 @@ export function CauseRow(props: { readonly cause: CauseView }) {
     <Opening
       name={<span className="font-semibold">{cause.name}</span>}
       below={[cause.chance, cause.severity].filter((words) => words !== undefined).join(', ')}
+      after={<How cause={cause} />}
     >
       {cause.plain === undefined ? null : <Item term={t('causes.homeowner')}>{cause.plain}</Item>}
       <Item term={t('causes.for')}>
@@ -37,26 +38,31 @@ export function CauseRow(props: { readonly cause: CauseView }) {
       <Item term={t('causes.loss')}>
         {cause.loss.length === 0 ? t('causes.noLoss') : cause.loss.join(' ')}
       </Item>
-      <div>
-        <More title={t('causes.how')} strong>
-          <dl className="grid gap-2">
-            <Item term={cause.prior}>
-              <span className="text-soft">{cause.priorSource}</span>
-            </Item>
-            {cause.patterns.map((pattern) => (
-              <Item
-                key={`${pattern.mode} ${pattern.source} ${pattern.note ?? ''}`}
-                term={t('causes.pattern', { mode: pattern.mode.toLowerCase() })}
-              >
-                {pattern.note === undefined ? null : <span className="block">{pattern.note}</span>}
-                <span className="text-soft">{pattern.source}</span>
-              </Item>
-            ))}
-          </dl>
-          <p className="mt-2">{t('causes.bayes')}</p>
-        </More>
-      </div>
     </Opening>
+  );
+}
+
+/** How the chance came about: prior, printed patterns, and the rule that joined them. */
+function How(props: { readonly cause: CauseView }) {
+  const { prior, priorSource, patterns } = props.cause;
+  return (
+    <More title={t('causes.how')} strong>
+      <dl className="grid gap-2">
+        <Item term={prior}>
+          <span className="text-soft">{priorSource}</span>
+        </Item>
+        {patterns.map((pattern) => (
+          <Item
+            key={`${pattern.mode} ${pattern.source} ${pattern.note ?? ''}`}
+            term={t('causes.pattern', { mode: pattern.mode.toLowerCase() })}
+          >
+            {pattern.note === undefined ? null : <span className="block">{pattern.note}</span>}
+            <span className="text-soft">{pattern.source}</span>
+          </Item>
+        ))}
+      </dl>
+      <p className="mt-2">{t('causes.bayes')}</p>
+    </More>
   );
 }
 

@@ -6,7 +6,10 @@ export function Opening(props: {
   readonly value?: string;
   /** Second line of what is always in sight. */
   readonly below?: ReactNode;
+  /** Terms with what they say. */
   readonly children: ReactNode;
+  /** What comes below the terms. */
+  readonly after?: ReactNode;
 }) {
   return (
     <details className="border-t border-hair">
@@ -18,7 +21,10 @@ export function Opening(props: {
         {props.value === undefined ? null : <span className="text-lg font-semibold">{props.value}</span>}
         {props.below === undefined ? null : <span className="w-full pl-6">{props.below}</span>}
       </summary>
-      <dl className="grid gap-2 border-l-2 border-hair pb-3 pl-4 sm:ml-1">{props.children}</dl>
+      <div className="border-l-2 border-hair pb-3 pl-4 sm:ml-1">
+        <dl className="grid gap-2">{props.children}</dl>
+        {props.after}
+      </div>
     </details>
   );
 }

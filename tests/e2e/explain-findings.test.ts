@@ -14,29 +14,43 @@ test('wiring: on a phone a cause, a target and the next reading open to what sta
   await page.goto('/visits/restricted-orifice#results', { waitUntil: 'networkidle' });
   const main = page.locator('main');
 
-  const danger = main.getByText(/^Danger:/).first();
-  const cause = main.getByText('Metering orifice restricted').first();
+  const danger = main
+    .getByText(/^Danger:/)
+    .filter({ visible: true })
+    .first();
+  const cause = main.getByText('Metering orifice restricted').filter({ visible: true }).first();
   await cause.waitFor();
   const [above, below] = [await danger.boundingBox(), await cause.boundingBox()];
   expect(above?.y).toBeLessThan(below?.y ?? 0);
   await cause.click();
-  await main.getByText('Speaks for it').first().waitFor();
+  await main.getByText('Speaks for it').filter({ visible: true }).first().waitFor();
   await main
     .getByText(/above the \d+ °F of a healthy unit/)
+    .filter({ visible: true })
     .first()
     .waitFor();
-  await main.getByText('Easily taken for Low charge').first().waitFor();
-  await main.getByText('How this chance came about').first().click();
+  await main.getByText('Easily taken for Low charge').filter({ visible: true }).first().waitFor();
+  await main.getByText('How this chance came about').filter({ visible: true }).first().click();
   await main
     .getByText(/^Before any reading: about \d+ in 100/)
+    .filter({ visible: true })
     .first()
     .waitFor();
 
-  await main.locator('summary', { hasText: 'Discharge line temperature' }).click();
-  await main.getByText('The compressor is running hotter than it should.').last().waitFor();
-  await main.getByText('At these conditions').first().waitFor();
+  await main
+    .locator('summary', { hasText: 'Discharge line temperature' })
+    .filter({ visible: true })
+    .last()
+    .click();
+  await main
+    .getByText('The compressor is running hotter than it should.')
+    .filter({ visible: true })
+    .last()
+    .waitFor();
+  await main.getByText('At these conditions').filter({ visible: true }).first().waitFor();
   await main
     .getByText(/lossless compression from healthy superheat/)
+    .filter({ visible: true })
     .first()
     .waitFor();
 
@@ -44,6 +58,7 @@ test('wiring: on a phone a cause, a target and the next reading open to what sta
   await next.waitFor();
   await main
     .getByText(/^then .*\d+ in 10/)
+    .filter({ visible: true })
     .first()
     .waitFor();
 
@@ -62,10 +77,15 @@ test('wiring: a refrigerant outside the list can be named, and the result says w
   const main = page.locator('main');
   await main
     .getByText(/R-407A is not among the refrigerants/)
+    .filter({ visible: true })
     .first()
     .waitFor();
-  expect(await main.getByText('Air temperature split').first().isVisible()).toBe(true);
-  expect(await main.locator('summary', { hasText: 'Suction superheat' }).count()).toBe(0);
+  expect(await main.getByText('Air temperature split').filter({ visible: true }).first().isVisible()).toBe(
+    true,
+  );
+  expect(
+    await main.locator('summary', { hasText: 'Suction superheat' }).filter({ visible: true }).count(),
+  ).toBe(0);
   expect(trouble).toEqual([]);
   await page.context().close();
 }, 120_000);
