@@ -31,6 +31,7 @@ import { causesView, shareWords, sourceWords } from './causes-view';
 import { balanceChart, costChart } from './chart-view';
 import { compareTable } from './compare-view';
 import { doubtWords, percentRangeWords, rangeOfLog } from './doubt-words';
+import { energyInputsView } from './energy-inputs-view';
 import type {
   AnswerView,
   DerivedView,
@@ -70,6 +71,7 @@ export function answerView(appraisal: Appraisal, sheet: Sheet): AnswerView {
     cost: costChart(comparison),
     ...(balance === undefined ? {} : { balance }),
     energyNotes: energy.notes.map(told),
+    energyInputs: energyInputsView(appraisal, told),
     headline: headlineOf(appraisal),
   };
 }

@@ -3,6 +3,7 @@ import type { Sheet } from '@/lib/sheet/sheet';
 import type { Issue } from '@/lib/visit/issue';
 import type { BalanceChart, CostChart } from './chart-view';
 import type { CompareTable } from './compare-view';
+import type { EnergyInputsView } from './energy-inputs-view';
 
 /** One input of a number, in words. */
 export type InputView = {
@@ -156,6 +157,8 @@ export type AnswerView = {
   readonly cost: CostChart;
   readonly balance?: BalanceChart;
   readonly energyNotes: readonly string[];
+  /** What the forms of house, bills and tariff tell. */
+  readonly energyInputs: EnergyInputsView;
   /** One line for lists and the bar below the form. */
   readonly headline: string;
 };

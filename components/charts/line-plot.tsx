@@ -3,6 +3,7 @@
 import { CartesianGrid, Label, Line, LineChart, ResponsiveContainer, XAxis, YAxis } from 'recharts';
 import type { ChartLine } from '@/components/appraisal/chart-view';
 import { lookOf } from './chart-looks';
+import { PLOT_TEXT } from './plot-text';
 
 type Props = {
   readonly lines: readonly ChartLine[];
@@ -20,7 +21,6 @@ const MARGIN_PX = { top: 16, right: 4, bottom: 28, left: 4 };
 const X_AXIS_PX = 30;
 const PLOT_PX = HEIGHT_PX - MARGIN_PX.top - MARGIN_PX.bottom - X_AXIS_PX;
 const LABEL_PX = 44;
-const TEXT = { fill: 'var(--ink)', fontSize: 14 };
 
 /** Lines on zero-based axes with their names at their ends; nothing is told by hovering. */
 export function LinePlot(props: Props) {
@@ -43,9 +43,9 @@ export function LinePlot(props: Props) {
                 ticks={[...props.xTicks]}
                 height={X_AXIS_PX}
                 stroke="var(--edge)"
-                tick={TEXT}
+                tick={PLOT_TEXT}
               >
-                <Label value={props.xWords} position="bottom" offset={6} {...TEXT} />
+                <Label value={props.xWords} position="bottom" offset={6} {...PLOT_TEXT} />
               </XAxis>
               <YAxis
                 domain={[0, yMax]}
@@ -53,7 +53,7 @@ export function LinePlot(props: Props) {
                 tickFormatter={props.yText}
                 width={64}
                 stroke="var(--edge)"
-                tick={TEXT}
+                tick={PLOT_TEXT}
               />
               {lines.map((line, i) => {
                 const { stroke, dash } = lookOf(lines, i);

@@ -39,33 +39,52 @@ export function PickField(props: Props) {
     <div className="py-2">
       <fieldset className="min-w-0" aria-describedby={issue === undefined ? undefined : errorId(props.path)}>
         <legend className="font-medium">{label}</legend>
-        <div className="mt-1 flex flex-wrap gap-2">
-          {options.map((option, i) => (
-            <label
-              key={option.value}
-              className="press cursor-pointer font-normal text-ink has-checked:bg-plum has-checked:font-semibold has-checked:text-on-plum has-focus-visible:outline-3 has-focus-visible:outline-offset-2 has-focus-visible:outline-plum"
-            >
-              <input
-                type="radio"
-                className="sr-only"
-                name={fieldId(props.path)}
-                id={i === 0 ? fieldId(props.path) : undefined}
-                value={option.value}
-                checked={current === option.value}
-                onChange={() => {
-                  store.set(props.path, option.value === '' ? undefined : option.value, label);
-                  props.onPick?.(option.value === '' ? undefined : option.value);
-                }}
-              />
-              {option.words}
-            </label>
-          ))}
-        </div>
+        <PressRow
+          name={fieldId(props.path)}
+          options={options}
+          current={current}
+          onPick={(value) => {
+            const picked = value === '' ? undefined : value;
+            store.set(props.path, picked, label);
+            props.onPick?.(picked);
+          }}
+        />
         <FieldError path={props.path} />
       </fieldset>
     </div>
   );
 }
+
+/** Answers side by side, one of them pressed; the first carries the name as its id, for links to it. */
+export function PressRow(props: {
+  readonly name: string;
+  readonly options: readonly Option[];
+  readonly current: string;
+  readonly onPick: (value: string) => void;
+}) {
+  return (
+    <div className="mt-1 flex flex-wrap gap-2">
+      {props.options.map((option, i) => (
+        <label key={option.value} className={PRESSED_WHEN_CHECKED}>
+          <input
+            type="radio"
+            className="sr-only"
+            name={props.name}
+            id={i === 0 ? props.name : undefined}
+            value={option.value}
+            checked={props.current === option.value}
+            onChange={() => props.onPick(option.value)}
+          />
+          {option.words}
+        </label>
+      ))}
+    </div>
+  );
+}
+
+/** A label that looks pressed while the box inside it is checked. */
+export const PRESSED_WHEN_CHECKED =
+  'press cursor-pointer font-normal text-ink has-checked:bg-plum has-checked:font-semibold has-checked:text-on-plum has-focus-visible:outline-3 has-focus-visible:outline-offset-2 has-focus-visible:outline-plum';
 
 /** One of many, in a list that the device draws in its own way. */
 export function ListField(props: Props & { readonly empty?: string }) {

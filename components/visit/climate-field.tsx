@@ -1,7 +1,9 @@
 'use client';
 
+import { useState } from 'react';
 import { useDraftState, useDraftStore } from '@/components/draft/draft-context';
 import { textAt } from '@/components/draft/draft-tree';
+import { OwnBins } from '@/components/energy/own-bins';
 import { fieldId } from '@/components/form/field-id';
 import { errorId, FieldError } from '@/components/form/field-message';
 import { useIssues } from '@/components/form/use-field-issues';
@@ -9,6 +11,8 @@ import { t } from '@/components/words/words';
 
 /** A climate one can choose: a city with its own hours, or a region of the standard test procedure. */
 export type ClimateOption = { readonly kind: 'city' | 'region'; readonly key: string; readonly name: string };
+
+const OWN = 'own:';
 
 /** Where the weather of the yearly energy comes from. */
 export function ClimateField(props: { readonly climates: readonly ClimateOption[] }) {
@@ -20,6 +24,9 @@ export function ClimateField(props: { readonly climates: readonly ClimateOption[
   const issue = issues.find((one) => `${one.path}.`.startsWith('site.climate.'));
   const path = issue?.path ?? 'site.climate';
   const id = fieldId(path);
+  // an own table counts once it is there; until then the climate chosen before stays
+  const [wantsOwn, setWantsOwn] = useState(false);
+  const own = wantsOwn || kind === 'own';
   return (
     <div className="py-2">
       <label htmlFor={id} className="block font-medium">
@@ -30,15 +37,19 @@ export function ClimateField(props: { readonly climates: readonly ClimateOption[
         className="box mt-1 w-full"
         aria-invalid={issue !== undefined}
         aria-describedby={issue === undefined ? undefined : errorId(path)}
-        value={kind === '' ? '' : `${kind}:${key}`}
+        value={own ? OWN : kind === '' ? '' : `${kind}:${key}`}
         onChange={(event) => {
+          setWantsOwn(event.target.value === OWN);
+          if (event.target.value === OWN) return;
           const [pickedKind = '', picked = ''] = event.target.value.split(':');
           const next = pickedKind === '' ? undefined : { kind: pickedKind, [pickedKind]: picked };
           store.set('site.climate', next, t('house.climate'));
         }}
       >
         <option value="">{t('field.notKnown')}</option>
-        {kind === '' || props.climates.some((c) => c.kind === kind && c.key === key) ? null : (
+        {kind === '' ||
+        kind === 'own' ||
+        props.climates.some((c) => c.kind === kind && c.key === key) ? null : (
           <option value={`${kind}:${key}`}>{t('house.unlisted', { name: key })}</option>
         )}
         <optgroup label={t('house.cities')}>
@@ -47,8 +58,10 @@ export function ClimateField(props: { readonly climates: readonly ClimateOption[
         <optgroup label={t('house.regions')}>
           {props.climates.filter((c) => c.kind === 'region').map(optionOf)}
         </optgroup>
+        <option value={OWN}>{t('climate.own')}</option>
       </select>
       <p className="text-soft">{t('house.climateHint')}</p>
+      {own ? <OwnBins climates={props.climates} /> : null}
       <FieldError path={path} />
     </div>
   );

@@ -1,11 +1,14 @@
 'use client';
 
+import { useAppraisal } from '@/components/appraisal/appraisal-context';
 import { useDraftState } from '@/components/draft/draft-context';
-import { textAt } from '@/components/draft/draft-tree';
+import { listAt, textAt } from '@/components/draft/draft-tree';
+import { BillsFields } from '@/components/energy/bills-fields';
+import { HeatStages } from '@/components/energy/heat-stages';
 import { NumberField } from '@/components/form/number-field';
 import { ListField, PickField, TickField } from '@/components/form/pick-field';
 import { TextField } from '@/components/form/text-field';
-import { t } from '@/components/words/words';
+import { t, tn } from '@/components/words/words';
 import { ClimateField, type ClimateOption } from './climate-field';
 import { Fold, Group } from './fold';
 import { STATE_CODES } from './state-codes';
@@ -43,6 +46,11 @@ export function HousePart(props: { readonly climates: readonly ClimateOption[] }
           <p className="text-soft">{t('house.ratingsNote')}</p>
           <RatingFields path="unit.ratings" heats={heats} />
         </Fold>
+        {heats ? (
+          <Fold title={t('house.backup')} aside={t('house.optional')}>
+            <HeatStages />
+          </Fold>
+        ) : null}
         <Fold title={t('house.unitNotes')} aside={t('house.optional')}>
           <TextField path="unit.note" long />
         </Fold>
@@ -57,12 +65,11 @@ export function HousePart(props: { readonly climates: readonly ClimateOption[] }
           unknown
         />
         <ClimateField climates={props.climates} />
-        <NumberField path="site.altitudeFt" hint={t('house.altitudeHint')} />
-        <NumberField path="site.floorAreaFt2" />
-        <NumberField path="site.heatingSetpointF" />
-        <NumberField path="site.coolingSetpointF" />
-        {heats ? <TickField path="site.otherHeat" /> : null}
+        <NumberField path="site.floorAreaFt2" hint={t('house.floorHint')} />
       </Group>
+      <div className="mt-2">
+        <HouseFolds heats={heats} />
+      </div>
       <Group title={t('house.visit')}>
         <TextField path="visitDate" date />
         <TextField path="technician" />
@@ -71,6 +78,55 @@ export function HousePart(props: { readonly climates: readonly ClimateOption[] }
         <TextField path="company.licence" />
         <TextField path="note" long />
       </Group>
+    </>
+  );
+}
+
+/** What narrows the yearly cost: the house itself, its rooms, its bills, its own weather. */
+function HouseFolds(props: { readonly heats: boolean }) {
+  const bills = useDraftState((s) => listAt(s.draft, 'bills').length);
+  const inputs = useAppraisal().answer?.energyInputs;
+  const assumed = (path: string) => ({ path, echo: inputs?.assumed[path] });
+  return (
+    <>
+      <Fold
+        title={t('house.bills')}
+        aside={bills === 0 ? t('house.billsBest') : tn('house.billCount', bills)}
+      >
+        <BillsFields />
+      </Fold>
+      <Fold title={t('house.rooms')} aside={t('house.optional')}>
+        <div className="rows">
+          <NumberField {...assumed('site.heatingSetpointF')} />
+          <NumberField path="site.heatingSetbackFd" hint={t('house.setbackHint')} />
+          <NumberField path="site.heatingSetbackHoursPerDay" />
+          <NumberField {...assumed('site.coolingSetpointF')} />
+          <NumberField path="site.coolingSetupFd" />
+          <NumberField path="site.coolingSetupHoursPerDay" />
+        </div>
+        {props.heats ? <PickField path="site.heatingComfort" words="comfort" unknown /> : null}
+        <PickField path="site.coolingComfort" words="comfort" unknown />
+      </Fold>
+      <Fold title={t('house.building')} aside={t('house.optional')}>
+        <div className="rows">
+          <NumberField path="site.builtYear" />
+          <NumberField path="site.altitudeFt" hint={t('house.altitudeHint')} />
+        </div>
+        <PickField path="site.insulation" words="insulation" unknown />
+        {props.heats ? <TickField path="site.otherHeat" /> : null}
+      </Fold>
+      <Fold title={t('house.degreeDays')} aside={t('house.optional')}>
+        <p className="text-soft">{t('house.degreeDaysHint')}</p>
+        <div className="rows">
+          <NumberField path="site.hdd65Fday" />
+          <NumberField path="site.cdd65Fday" />
+        </div>
+        {inputs?.climateNotes.map((note) => (
+          <p key={note} className="note-plain mt-2">
+            {note}
+          </p>
+        ))}
+      </Fold>
     </>
   );
 }

@@ -2,6 +2,8 @@
 
 import { useDraftState, useDraftStore, useFieldEntry } from '@/components/draft/draft-context';
 import { type DraftValue, listAt, textAt, withValue } from '@/components/draft/draft-tree';
+import { FuelFields } from '@/components/energy/fuel-fields';
+import { TariffFields } from '@/components/energy/tariff-fields';
 import { FieldError } from '@/components/form/field-message';
 import { NumberField } from '@/components/form/number-field';
 import { PickField } from '@/components/form/pick-field';
@@ -17,9 +19,8 @@ export function MoneyPart(props: { readonly entry: number | undefined }) {
   return (
     <>
       <Group title={t('money.power')}>
-        <NumberField path="tariff.energyUsdPerKwh" hint={t('money.powerHint')} />
-        <NumberField path="tariff.fixedUsdPerMonth" />
-        <FieldError path="tariff" />
+        <TariffFields />
+        <FuelFields />
       </Group>
       <Group title={t('money.stay')}>
         <NumberField path="site.stayYears" hint={t('money.stayHint')} />
