@@ -1,11 +1,20 @@
 import { t } from '@/components/words/words';
 import { plainNumber, wordsOf } from '@/lib/sheet/phrase';
+import { parseNumber } from '@/lib/visit/parse-number';
 
 const words = wordsOf('en');
 
 /** A price of electricity: "14.2¢". */
 export function centWords(usdPerKwh: number): string {
   return t('energy.cents', { n: plainNumber(words, usdPerKwh * 100, 1) });
+}
+
+/** "$1,204.50" and "1,204" of what was typed; what is no number stays as it is. */
+export function typedWords(typed: string, money: boolean): string {
+  const parsed = parseNumber(typed);
+  if (parsed.kind !== 'number') return typed;
+  const format = money ? ({ style: 'currency', currency: 'USD' } as const) : { maximumFractionDigits: 0 };
+  return new Intl.NumberFormat(words.tag, format).format(parsed.value);
 }
 
 /** "Jan 15, 2026" of an ISO date; other text as it is. */

@@ -4,7 +4,7 @@ import dynamic from 'next/dynamic';
 import { useState } from 'react';
 import { useAppraisal } from '@/components/appraisal/appraisal-context';
 import type { BillNote, BillsView } from '@/components/appraisal/energy-inputs-view';
-import { dayWords } from '@/components/appraisal/energy-words';
+import { dayWords, typedWords } from '@/components/appraisal/energy-words';
 import { useDraftState, useDraftStore } from '@/components/draft/draft-context';
 import { type DraftValue, listAt, textAt, withValue } from '@/components/draft/draft-tree';
 import { FieldError } from '@/components/form/field-message';
@@ -115,8 +115,8 @@ function BillFold(props: {
       }
       aside={
         <span className="block text-right">
-          {kwh === '' ? '' : t('energy.kwh', { n: kwh })}
-          {usd === '' ? null : <span className="block">{t('bills.usd', { n: usd })}</span>}
+          {kwh === '' ? '' : t('energy.kwh', { n: typedWords(kwh, false) })}
+          {usd === '' ? null : <span className="block">{typedWords(usd, true)}</span>}
         </span>
       }
     >

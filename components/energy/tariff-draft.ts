@@ -44,16 +44,16 @@ export function withTariffKind(draft: Draft, kind: TariffKind): Draft {
     tiered: { seasons: [{ months: ALL_YEAR, tiers: [{ upToKwh: '1000', ...priced }, { ...priced }] }] },
     timeOfUse: {
       periods: [
-        { label: t('tariff.peak'), months: ALL_YEAR, days: 'weekdays', fromHour: '16', toHour: '21' },
         {
-          label: t('tariff.offPeak'),
+          label: t('tariff.peak'),
           months: ALL_YEAR,
-          days: 'all',
-          fromHour: '21',
-          toHour: '16',
+          days: 'weekdays',
+          fromHour: '16',
+          toHour: '21',
           ...priced,
         },
       ],
+      ...(price === undefined ? {} : { otherUsdPerKwh: price }),
     },
   };
   return withValue(draft, 'tariff', {
@@ -93,10 +93,14 @@ function labelOf(season: DraftValue): { label?: string } {
   return label === '' ? {} : { label };
 }
 
-const FIRST_PRICES = ['', '.seasons.0', '.seasons.0.tiers.0', '.periods.0'];
+const FIRST_PRICES = [
+  'energyUsdPerKwh',
+  'seasons.0.energyUsdPerKwh',
+  'seasons.0.tiers.0.energyUsdPerKwh',
+  'otherUsdPerKwh',
+  'periods.0.energyUsdPerKwh',
+];
 
 function firstPrice(draft: Draft): DraftValue | undefined {
-  return FIRST_PRICES.map((place) => valueAt(draft, `tariff${place}.energyUsdPerKwh`)).find(
-    (price) => price !== undefined,
-  );
+  return FIRST_PRICES.map((place) => valueAt(draft, `tariff.${place}`)).find((price) => price !== undefined);
 }

@@ -63,8 +63,9 @@ test('property: a month pressed in one season leaves the others, so that none is
   expect(months).toEqual(['"months":[6,8,9,12]', '"months":[1,2,3,4,5,7,10,11]']);
 });
 
-test('wiring: periods of the day may share months', () => {
+test('wiring: by time of day begins with a peak and a price for the rest, so that no hour is without one', () => {
+  const { visit } = read(withTariffKind(priced, 'timeOfUse'));
+  expect(visit?.tariff).toMatchObject({ otherUsdPerKwh: 0.16 });
   const draft = withPeriodMonth(withTariffKind(priced, 'timeOfUse'), 0, 3, false);
   expect(JSON.stringify(draft.tariff)).toContain('"months":[1,2,4,5,6,7,8,9,10,11,12],"days":"weekdays"');
-  expect(JSON.stringify(draft.tariff)).toContain('"months":[1,2,3,4,5,6,7,8,9,10,11,12],"days":"all"');
 });
