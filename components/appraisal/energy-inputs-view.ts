@@ -1,3 +1,4 @@
+import { dateWords } from '@/components/format/time-words';
 import { t, tCode } from '@/components/words/words';
 import type { Appraisal } from '@/lib/appraise/appraisal';
 import type { BillUse } from '@/lib/energy/bills/bill-use';
@@ -8,7 +9,7 @@ import { plainNumber, wordsOf } from '@/lib/sheet/phrase';
 import { niceStepNotAbove } from '@/lib/sheet/round-to-range';
 import type { Axis } from '@/lib/sheet/sheet';
 import type { Saying } from '@/lib/visit/wording';
-import { centWords, dayWords, monthSpanWords } from './energy-words';
+import { centWords, monthSpanWords } from './energy-words';
 
 const words = wordsOf('en');
 
@@ -79,7 +80,9 @@ export function energyInputsView(appraisal: Appraisal, told: (saying: Saying) =>
     ...(bills === undefined ? {} : { bills: billsView(bills, energy.notes, told) }),
     tariff: {
       ...priceWords(appraisal),
-      notes: about(/^tariff/),
+      notes: energy.notes
+        .filter(({ code }) => code.startsWith('tariff'))
+        .map((note) => told(withPrice(note))),
       clocks: visit.tariff?.kind === 'timeOfUse' ? priceClocks(visit.tariff).map(clockView) : [],
     },
     assumed: assumedFields(appraisal),
@@ -95,7 +98,7 @@ function billsView(bills: BillUse, all: readonly Saying[], told: (saying: Saying
     const { from, to } = note.values ?? {};
     // a gap is said at the bill that ends it
     const at = note.code === 'billsGap' ? to : from;
-    return { ...(typeof at === 'string' ? { fromDate: at } : {}), words: told(withDayWords(note)) };
+    return { ...(typeof at === 'string' ? { fromDate: at } : {}), words: told(withDateWords(note)) };
   });
   const head = { verdict, verdictWords: t(`bills.${verdict}`), notes };
   if (fit === undefined) return { ...head, measures: [] };
@@ -145,7 +148,7 @@ function plotView(bills: BillUse, fit: NonNullable<BillUse['fit']>): BillPlotVie
     table: {
       header: [t('bills.period'), t('bills.plotX'), t('bills.perDay'), t('bills.expected')],
       rows: bills.points.map((point, i) => [
-        t('bills.fromTo', { from: dayWords(point.fromDate), to: dayWords(point.toDate) }),
+        t('bills.fromTo', { from: dateWords(point.fromDate), to: dateWords(point.toDate) }),
         plainNumber(words, point.meanF, 0),
         plainNumber(words, point.kwhPerDay, 1),
         plainNumber(words, bills.expectedKwhPerDay[i] ?? 0, 1),
@@ -169,11 +172,18 @@ function kwhWords(kwh: number): string {
   return t('energy.kwh', { n: plainNumber(words, Number(kwh.toPrecision(2)), 0) });
 }
 
+/** The price that stands in for a gap, to the tenth of a cent. */
+function withPrice(saying: Saying): Saying {
+  const price = saying.values?.price;
+  if (typeof price !== 'number') return saying;
+  return { ...saying, values: { ...saying.values, price: plainNumber(words, price, 3) } };
+}
+
 /** Dates inside a sentence as people write them. */
-function withDayWords(saying: Saying): Saying {
+function withDateWords(saying: Saying): Saying {
   const values = Object.entries(saying.values ?? {}).map(([name, value]) => [
     name,
-    typeof value === 'string' && /^\d{4}-\d{2}-\d{2}$/.test(value) ? dayWords(value) : value,
+    typeof value === 'string' && /^\d{4}-\d{2}-\d{2}$/.test(value) ? dateWords(value) : value,
   ]);
   return { ...saying, values: Object.fromEntries(values) };
 }

@@ -4,7 +4,6 @@ import dynamic from 'next/dynamic';
 import { useState } from 'react';
 import { useAppraisal } from '@/components/appraisal/appraisal-context';
 import type { BillNote, BillsView } from '@/components/appraisal/energy-inputs-view';
-import { dayWords, typedWords } from '@/components/appraisal/energy-words';
 import { useDraftState, useDraftStore } from '@/components/draft/draft-context';
 import { type DraftValue, listAt, textAt, withValue } from '@/components/draft/draft-tree';
 import { FieldError } from '@/components/form/field-message';
@@ -12,6 +11,8 @@ import { NumberField } from '@/components/form/number-field';
 import { TickField } from '@/components/form/pick-field';
 import { TextField } from '@/components/form/text-field';
 import { useIssues } from '@/components/form/use-field-issues';
+import { typedWords } from '@/components/format/entry-words';
+import { dateWords } from '@/components/format/time-words';
 import { Fold } from '@/components/visit/fold';
 import { t } from '@/components/words/words';
 import { withBills } from './bills-draft';
@@ -142,7 +143,7 @@ function BillFold(props: {
 }
 
 function periodWords(from: string, to: string): string {
-  const day = (date: string) => (date === '' ? '?' : dayWords(date));
+  const day = (date: string) => (date === '' ? '?' : dateWords(date));
   return t('bills.fromTo', { from: day(from), to: day(to) });
 }
 

@@ -1,11 +1,11 @@
 'use client';
 
-import { monthName } from '@/components/appraisal/energy-words';
 import { useDraftState } from '@/components/draft/draft-context';
 import { listAt } from '@/components/draft/draft-tree';
 import { fieldId } from '@/components/form/field-id';
 import { FieldError } from '@/components/form/field-message';
 import { PRESSED_WHEN_CHECKED } from '@/components/form/pick-field';
+import { monthName } from '@/components/format/entry-words';
 import { t } from '@/components/words/words';
 
 const MONTHS = [1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12];

@@ -5,17 +5,17 @@ import { useDraftState, useDraftStore } from '@/components/draft/draft-context';
 import { listAt, textAt, valueAt, withValue } from '@/components/draft/draft-tree';
 import { FieldError } from '@/components/form/field-message';
 import { ListField } from '@/components/form/pick-field';
-import type { ClimateOption } from '@/components/visit/climate-field';
 import { t, tn } from '@/components/words/words';
 import { PasteTable } from './paste-table';
 
 /** The weather as the user's own table: hours of a year at each temperature. */
-export function OwnBins(props: { readonly climates: readonly ClimateOption[] }) {
+export function OwnBins(props: {
+  readonly cities: readonly { readonly key: string; readonly name: string }[];
+}) {
   const store = useDraftStore();
   const count = useDraftState((s) => listAt(s.draft, 'site.climate.bins').length);
   const start = useDraftState((s) => binText(s.draft));
   const notes = useAppraisal().answer?.energyInputs.climateNotes ?? [];
-  const cities = props.climates.filter((climate) => climate.kind === 'city');
   return (
     <div className="mt-2 border-l-4 border-hair pl-3">
       <PasteTable
@@ -50,7 +50,7 @@ export function OwnBins(props: { readonly climates: readonly ClimateOption[] }) 
           ))}
           <ListField
             path="site.climate.calendarCity"
-            options={cities.map(({ key, name }) => ({ value: key, words: name }))}
+            options={props.cities.map(({ key, name }) => ({ value: key, words: name }))}
             unknown
           />
           <p className="text-soft">{t('climate.calendarHint')}</p>

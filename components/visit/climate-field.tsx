@@ -61,7 +61,7 @@ export function ClimateField(props: { readonly climates: readonly ClimateOption[
         <option value={OWN}>{t('climate.own')}</option>
       </select>
       <p className="text-soft">{t('house.climateHint')}</p>
-      {own ? <OwnBins climates={props.climates} /> : null}
+      {own ? <OwnBins cities={props.climates.filter((c) => c.kind === 'city')} /> : null}
       <FieldError path={path} />
     </div>
   );

@@ -1,6 +1,7 @@
 import type { Saying } from '../visit/wording';
 import { say } from '../visit/wording';
 import { quotedWords } from './money-words';
+import { monthRunWords } from './month-words';
 import { listWords, lowerFirst, phrase, plainNumber, type Words } from './phrase';
 import { roundUsdToRange } from './round-to-range';
 import { stagePhrases } from './stage-phrases';
@@ -46,6 +47,7 @@ function knownCode(words: Words, code: string): string {
 function valueWords(words: Words, name: string, value: string | number, names: Names): string {
   if (typeof value === 'number') return numberWords(words, name, value);
   if (/^-?\d+\.\d{2}$/.test(value)) return quotedWords(value).replace('$', '');
+  if (name === 'months') return monthRunWords(words, value);
   if (name === 'mode' || name === 'from') return modeWords(words, value);
   const known = names.choice(value) ?? names.cause(value) ?? names.reading(value);
   if (known !== undefined) return known;
