@@ -3,6 +3,8 @@ import { type LeftOut, leftOutChoices } from '@/components/appraisal/left-out';
 import { fieldBook } from '@/components/draft/build-field-book';
 import { issueSentence } from '@/components/form/issue-words';
 import { t } from '@/components/words/words';
+import type { Trace } from '@/lib/sheet/document-facts';
+import { visitHash } from '@/lib/store/visit-hash';
 import type { Visit } from '@/lib/visit/visit';
 import { draftOf } from './draft-of';
 import { store } from './open-store-once';
@@ -10,11 +12,12 @@ import { store } from './open-store-once';
 /**
  * Answers a download made from a stored visit; says in a sentence why there is none.
  *
- * @param make the file's response, from the part of the visit that can be used and the choices that cannot
+ * @param make the file's response, from the part of the visit that can be used, the choices that cannot, and the mark
+ *   of the saved state that it is made from
  */
 export async function answerStored(
   id: string,
-  make: (visit: Visit, leftOut: readonly LeftOut[]) => Promise<Response> | Response,
+  make: (visit: Visit, leftOut: readonly LeftOut[], trace: Trace) => Promise<Response> | Response,
 ): Promise<Response> {
   const stored = await (await store()).loadVisit(id);
   if (stored === undefined || stored.deleted) return plain(t('notFound.title'), 404);
@@ -25,7 +28,8 @@ export async function answerStored(
     return plain([t('results.none'), ...needed].join('\n'), 422);
   }
   try {
-    return await make(visit, leftOutChoices(draft, issues, fieldBook()));
+    const trace = { revision: stored.revision, hash: visitHash(visit) };
+    return await make(visit, leftOutChoices(draft, issues, fieldBook()), trace);
   } catch (thrown) {
     console.error(`the answer to visit ${id} failed`, thrown);
     const detail = thrown instanceof Error ? thrown.message : String(thrown);
@@ -55,6 +59,11 @@ export function jsonFile(data: unknown, id: string, extension: string): Response
   return fileResponse(JSON.stringify(data, undefined, 2), 'application/json; charset=utf-8', id, extension);
 }
 
-function plain(text: string, status: number): Response {
+/** The paper asked for by the address; Letter unless A4 is named. */
+export function paperOf(request: Request): 'letter' | 'a4' {
+  return new URL(request.url).searchParams.get('paper') === 'a4' ? 'a4' : 'letter';
+}
+
+export function plain(text: string, status: number): Response {
   return new Response(`${text}\n`, { status, headers: { 'content-type': 'text/plain; charset=utf-8' } });
 }

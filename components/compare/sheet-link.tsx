@@ -1,7 +1,8 @@
 'use client';
 
 import { useState } from 'react';
-import { useVisitId } from '@/components/draft/draft-context';
+import { useDraftState, useVisitId } from '@/components/draft/draft-context';
+import { listAt, textAt } from '@/components/draft/draft-tree';
 import { flushDrafts } from '@/components/draft/use-keep-draft';
 import { t } from '@/components/words/words';
 
@@ -10,10 +11,18 @@ export function SheetLink() {
   return <FileLink file="sheet.pdf" words={t('compare.sheet')} main />;
 }
 
-/** The whole record and the visit as files. */
+/** Everything else that can be taken along: the sheet as a page, papers and files. */
 export function RecordLinks() {
+  const readTwice = useDraftState((s) => {
+    const modes = listAt(s.draft, 'runs').map((run) => textAt(run, 'mode'));
+    return new Set(modes).size < modes.length;
+  });
   return (
     <p className="no-print flex flex-wrap gap-2">
+      <FileLink file="sheet" words={t('compare.page')} />
+      {readTwice ? <FileLink file="before-after.pdf" words={t('compare.beforeAfter')} /> : null}
+      <FileLink file="record.pdf" words={t('compare.record')} />
+      <FileLink file="cash-flows.csv" words={t('compare.csv')} />
       <FileLink file="appraisal.json" words={t('compare.json')} />
       <FileLink file="visit.json" words={t('visit.export')} />
     </p>

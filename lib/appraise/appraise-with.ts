@@ -1,12 +1,8 @@
-import { diagnose } from '../diagnostics/diagnose';
-import { healthyUnit } from '../diagnostics/healthy-unit/healthy-unit';
-import { refrigerantProperties } from '../diagnostics/refrigerant/properties';
 import type { Climate } from '../energy/climate-model';
-import { causeChances } from '../energy/recovery';
-import { yearlyEnergy } from '../energy/yearly-energy';
 import { compareChoices } from '../finance/compare-choices';
 import type { Visit } from '../visit/visit';
 import type { Appraisal } from './appraisal';
+import { lineOfVisit } from './line-of-visit';
 import { MODEL_VERSION } from './model-version';
 import { usedAssumptions } from './used-assumptions';
 
@@ -19,23 +15,7 @@ import { usedAssumptions } from './used-assumptions';
  * Check: tests/appraise/appraise.test.ts
  */
 export function appraiseWith(visit: Visit, climate: Climate): Appraisal {
-  const { unit, site, assumptions, visitDate } = visit;
-  const healthy = healthyUnit({
-    unit,
-    visitDate,
-    assumptions,
-    ...(site.stateCode === undefined ? {} : { stateCode: site.stateCode }),
-  });
-  const properties = unit.refrigerant === undefined ? undefined : refrigerantProperties(unit.refrigerant);
-  const findings = diagnose({ visit, healthy, properties });
-  const energy = yearlyEnergy({
-    visit,
-    healthy,
-    loss: findings.loss,
-    chances: causeChances(findings),
-    climate,
-    ...(findings.lossByRun === undefined ? {} : { lossByRun: findings.lossByRun }),
-  });
+  const { findings, energy } = lineOfVisit(visit, climate);
   const comparison = compareChoices({ visit, findings, energy });
   return {
     modelVersion: MODEL_VERSION,

@@ -7,7 +7,6 @@ import { counted, phrase, plainNumber } from './phrase';
 import { rawReadings } from './readings-section';
 import { roundUsdToRange } from './round-to-range';
 import type { AssumptionRow, Sheet } from './sheet';
-import { stagePhrases } from './stage-phrases';
 
 /** How many of the rows say how much they move the result. */
 const effectsTold = 3;
@@ -111,7 +110,7 @@ function energyRows(c: Composing): AssumptionRow[] {
   return c.energy.assumptions
     .filter((a) => a.basis === 'assumed' && !told.has(a.name))
     .map((a) => ({
-      name: stagePhrases[c.words.locale][`assumption.${a.name}`] ?? a.name,
+      name: c.words.stages[`assumption.${a.name}`] ?? a.name,
       value: a.value.replace(/(\d) F\b/g, '$1 °F'),
       range: phrase(c.words, 'general.rangeNotKnown'),
       source: a.source,

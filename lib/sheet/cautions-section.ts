@@ -6,12 +6,17 @@ import { isZeroMoney } from './money-words';
 import { dateWords, listWords, phrase } from './phrase';
 import type { Sheet } from './sheet';
 
-/** Safety lines that apply to this unit and these choices. */
-export function cautionsSection(c: Composing): Sheet['pageTwo']['cautions'] {
-  const { words, visit } = c;
+/**
+ * Safety lines that apply to this unit.
+ *
+ * @param renews  true when a new unit is among the choices
+ */
+export function cautionsSection(
+  { words, visit }: Pick<Composing, 'words' | 'visit'>,
+  renews: boolean,
+): Sheet['pageTwo']['cautions'] {
   const refrigerant = visit.unit.refrigerant;
   const burns = refrigerant !== undefined && limits.flammable.names.includes(refrigerant);
-  const renews = c.comparison.choices.some((choice) => choice.kind === 'replace');
   return {
     title: phrase(words, 'cautions.title'),
     sentences: [

@@ -8,13 +8,14 @@ import { assumptionsSection, countsSection } from './assumptions-section';
 import { cautionsSection, excludedSection, signatureSection, validitySection } from './cautions-section';
 import { choiceTable, ratePercent, shownChoices } from './choice-table';
 import { type Composing, namesInQuotes, namesOf } from './composing';
+import { documentFacts, type Trace, visitFacts } from './document-facts';
 import { doubtsSection, surerSection } from './doubts-section';
 import { financingSection, rebatesSection } from './financing-section';
 import { findingSection } from './finding-section';
-import { counted, dateWords, type Locale, listWords, phrase, wordsOf } from './phrase';
+import { counted, type Locale, listWords, phrase, wordsOf } from './phrase';
 import { readingsSection } from './readings-section';
 import { runningCostSection } from './running-cost-section';
-import type { LabelledText, Sheet } from './sheet';
+import type { Sheet } from './sheet';
 import { totalsChart } from './totals-chart';
 
 export type SheetInput = {
@@ -25,6 +26,8 @@ export type SheetInput = {
   readonly assumptions: readonly ResolvedAssumption[];
   readonly locale: Locale;
   readonly modelVersion: string;
+  /** Which stored state of the visit this is made from; left out where nothing is stored yet. */
+  readonly trace?: Trace | undefined;
   /** Choices that were entered but cannot be used, each with the reason in words without a full stop. */
   readonly leftOut?: readonly { readonly name: string; readonly why: string }[];
 };
@@ -41,26 +44,22 @@ export type SheetInput = {
 export function composeSheet(input: SheetInput): Sheet {
   const words = wordsOf(input.locale);
   const c: Composing = { ...input, words, names: namesOf(words, input.comparison) };
-  return { ...documentFacts(c), pageOne: pageOne(c, input.leftOut ?? []), pageTwo: pageTwo(c) };
+  return { ...aboutSheet(c), pageOne: pageOne(c, input.leftOut ?? []), pageTwo: pageTwo(c) };
 }
 
-function documentFacts(c: Composing): Omit<Sheet, 'pageOne' | 'pageTwo'> {
-  const { words, visit } = c;
-  const heading = phrase(words, 'heading.main', { unit: phrase(words, `unit.${visit.unit.kind}`) });
-  const date = dateWords(words, visit.visitDate);
+function aboutSheet(c: Composing): Omit<Sheet, 'pageOne' | 'pageTwo'> {
+  const { invented: _onPageOne, ...about } = documentFacts(c, mainHeading(c));
   return {
-    locale: words.locale,
-    languageTag: words.tag,
-    documentTitle: `${heading} (${date})`,
-    subject: phrase(words, 'meta.subject'),
-    author: visit.company?.name ?? visit.technician ?? phrase(words, 'general.notGiven'),
-    reference: visit.id,
-    visitDate: visit.visitDate,
+    ...about,
+    locale: c.words.locale,
+    subject: phrase(c.words, 'meta.subject'),
+    reference: c.visit.id,
     modelVersion: c.modelVersion,
-    footer: phrase(words, 'footer.line', { id: visit.id, date, version: c.modelVersion }),
-    pageOf: words.phrases['footer.page'],
-    notDrawn: { label: phrase(words, 'notDrawn.label'), text: phrase(words, 'notDrawn.text') },
   };
+}
+
+function mainHeading({ words, visit }: Composing): string {
+  return phrase(words, 'heading.main', { unit: phrase(words, `unit.${visit.unit.kind}`) });
 }
 
 function pageOne(c: Composing, leftOut: NonNullable<SheetInput['leftOut']>): Sheet['pageOne'] {
@@ -69,9 +68,9 @@ function pageOne(c: Composing, leftOut: NonNullable<SheetInput['leftOut']>): She
   const more = shown.pageTwo.map((choice) => choice.id);
   const rate = ratePercent(c, comparison.discountFracPerYear);
   return {
-    heading: phrase(words, 'heading.main', { unit: phrase(words, `unit.${visit.unit.kind}`) }),
+    heading: mainHeading(c),
     ...(visit.invented === true ? { invented: phrase(words, 'heading.invented') } : {}),
-    facts: facts(c),
+    facts: visitFacts(c),
     finding: findingSection(c),
     runningCost: runningCostSection(c),
     choices: choiceTable(c, shown.pageOne, phrase(words, 'choices.title')),
@@ -100,6 +99,11 @@ function leftOutWords(c: Composing, leftOut: NonNullable<SheetInput['leftOut']>)
   return phrase(c.words, 'choices.leftOut', { list: items.join('; ') });
 }
 
+/** A new unit now, or after a repair that only puts it off. */
+function renews(c: Composing): boolean {
+  return c.comparison.choices.some(({ kind }) => kind === 'replace' || kind === 'repairThenReplace');
+}
+
 function pageTwo(c: Composing): Sheet['pageTwo'] {
   const more = shownChoices(c).pageTwo;
   return {
@@ -112,50 +116,9 @@ function pageTwo(c: Composing): Sheet['pageTwo'] {
     surer: surerSection(c),
     financing: financingSection(c),
     rebates: rebatesSection(c),
-    cautions: cautionsSection(c),
+    cautions: cautionsSection(c, renews(c)),
     excluded: excludedSection(c),
     validity: validitySection(c),
     signature: signatureSection(c),
   };
-}
-
-function facts(c: Composing): LabelledText[] {
-  const { words, visit } = c;
-  const { site, unit, company, technician } = visit;
-  const notGiven = phrase(words, 'general.notGiven');
-  const date = dateWords(words, visit.visitDate);
-  const place = [site.customer, site.street, site.town, site.stateCode].filter(
-    (p) => p !== undefined && p !== '',
-  );
-  const plate = [
-    phrase(words, `unit.${unit.kind}`),
-    counted(words, 'unit.tons', unit.nominalTons),
-    unit.manufactureYear === undefined
-      ? phrase(words, 'unit.madeUnknown')
-      : phrase(words, 'unit.made', { year: unit.manufactureYear }),
-    unit.refrigerant === undefined
-      ? phrase(words, 'unit.refrigerantUnknown')
-      : phrase(words, 'unit.refrigerant', { name: unit.refrigerant }),
-  ];
-  const firm = [
-    company?.name,
-    company?.licence === undefined ? undefined : phrase(words, 'fact.licence', { licence: company.licence }),
-    company?.phone,
-  ].filter((p) => p !== undefined && p !== '');
-  return [
-    { label: phrase(words, 'fact.house'), text: place.length === 0 ? notGiven : place.join(', ') },
-    { label: phrase(words, 'fact.unit'), text: plate.join(', ') },
-    {
-      label: phrase(words, 'fact.measured'),
-      text:
-        technician === undefined || technician === ''
-          ? phrase(words, 'fact.measuredByNobody', { date })
-          : phrase(words, 'fact.measuredBy', { date, technician }),
-    },
-    { label: phrase(words, 'fact.company'), text: firm.length === 0 ? notGiven : firm.join(', ') },
-    {
-      label: phrase(words, 'fact.sheet'),
-      text: phrase(words, 'fact.sheetVersion', { id: visit.id, version: c.modelVersion }),
-    },
-  ];
 }

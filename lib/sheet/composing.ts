@@ -6,6 +6,7 @@ import { CauseId } from '../visit/cause';
 import type { Choice } from '../visit/choice';
 import type { Visit } from '../visit/visit';
 import type { Saying } from '../visit/wording';
+import type { Trace } from './document-facts';
 import { counted, phrase, type Words } from './phrase';
 import { quantityName } from './reading-words';
 import { type Names, stageWords } from './stage-words';
@@ -18,12 +19,15 @@ export type Composing = {
   readonly comparison: Comparison;
   readonly assumptions: readonly ResolvedAssumption[];
   readonly modelVersion: string;
+  readonly trace?: Trace | undefined;
   readonly words: Words;
   readonly names: Names;
 };
 
+type Named = { readonly id: string; readonly name: string };
+
 /** Names for the ids that sayings may carry. */
-export function namesOf(words: Words, comparison: Comparison): Names {
+export function namesOf(words: Words, comparison: { readonly choices: readonly Named[] }): Names {
   return {
     choice: (id) => comparison.choices.find((choice) => choice.id === id)?.name,
     cause: (id) => {
@@ -35,7 +39,7 @@ export function namesOf(words: Words, comparison: Comparison): Names {
 }
 
 /** A saying of an earlier stage, in words. */
-export function told(c: Composing, saying: Saying): string {
+export function told(c: Pick<Composing, 'words' | 'names'>, saying: Saying): string {
   return stageWords(c.words, saying, c.names);
 }
 

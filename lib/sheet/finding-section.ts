@@ -43,7 +43,7 @@ export function isDanger(c: Pick<Composing, 'findings'>, flag: Flag): boolean {
 }
 
 /** Words of a flag for the evidence page; they live under `flag.<code>` of the stage that raised it. */
-export function flagWords(c: Composing, flag: Flag): string {
+export function flagWords(c: Pick<Composing, 'words' | 'names'>, flag: Flag): string {
   return told(c, { ...flag, code: flag.code.startsWith('flag.') ? flag.code : `flag.${flag.code}` });
 }
 

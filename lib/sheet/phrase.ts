@@ -1,25 +1,8 @@
 import { invariant } from '../math/invariant';
 import { say } from '../visit/wording';
-import en from './wording/en.json';
+import type { PhraseCode, Words } from './languages';
 
-/** Languages the sheet can be written in; a further one is a file in `wording/` and a line here. */
-export type Locale = 'en';
-
-export type PhraseCode = keyof typeof en;
-
-/** A locale's sentences, and how it writes numbers and dates. */
-export type Words = {
-  readonly locale: Locale;
-  readonly tag: string;
-  readonly phrases: Readonly<Record<PhraseCode, string>>;
-};
-
-const all: Readonly<Record<Locale, Words>> = { en: { locale: 'en', tag: 'en-US', phrases: en } };
-
-/** Sentences of a locale. */
-export function wordsOf(locale: Locale): Words {
-  return all[locale];
-}
+export { type Locale, type PhraseCode, type Words, wordsOf } from './languages';
 
 /**
  * A sentence of the sheet with its values filled in. Every text of the sheet comes out of here.

@@ -1,7 +1,6 @@
 import { fieldAt, unitWords } from '../visit/field-at';
 import { Run } from '../visit/run';
 import { phrase, plainNumber, type Words } from './phrase';
-import { stagePhrases } from './stage-phrases';
 
 /** Decimals a reading or derived value is printed with, by unit; a unit not listed gets one. Status: as instruments show them. */
 const decimalsOf: Readonly<Record<string, number>> = {
@@ -34,7 +33,7 @@ const stepOf: Readonly<Record<string, number>> = { 'Btu/h': 100 };
  * Check: tests/sheet/reading-words.test.ts
  */
 export function quantityName(words: Words, id: string): string | undefined {
-  const told = stagePhrases[words.locale][`derived.${id}`];
+  const told = words.stages[`derived.${id}`];
   if (told !== undefined) return told;
   return id in Run.shape ? fieldAt(['runs', '0', id]).label : undefined;
 }

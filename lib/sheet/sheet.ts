@@ -6,6 +6,14 @@ import type { Locale } from './phrase';
 /** A name and what is written beside it. */
 export type LabelledText = { readonly label: string; readonly text: string };
 
+/** The company's own colour and mark. */
+export type CompanyLook = {
+  /** "#rrggbb", dark enough to be read on white. */
+  readonly accent?: string;
+  /** PNG or JPEG as a data URL. */
+  readonly logo?: string;
+};
+
 /** One cell of the choice table: what counts, and smaller lines below it. */
 export type SheetCell = { readonly main: string; readonly details: readonly string[] };
 
@@ -131,6 +139,7 @@ export type Sheet = {
   readonly pageOf: string;
   /** Said where letters of a name cannot be printed and stand as their numbers. */
   readonly notDrawn: LabelledText;
+  readonly look?: CompanyLook;
 
   readonly pageOne: {
     readonly heading: string;

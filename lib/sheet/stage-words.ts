@@ -4,7 +4,6 @@ import { quotedWords } from './money-words';
 import { monthRunWords } from './month-words';
 import { listWords, lowerFirst, phrase, plainNumber, type Words } from './phrase';
 import { roundUsdToRange } from './round-to-range';
-import { stagePhrases } from './stage-phrases';
 
 /** What a saying's values may name: choices by id, causes by id, readings by field name. */
 export type Names = {
@@ -26,7 +25,7 @@ export function stageWords(words: Words, saying: Saying, names: Names): string {
   const values = Object.fromEntries(
     Object.entries(saying.values ?? {}).map(([name, value]) => [name, valueWords(words, name, value, names)]),
   );
-  return say(stagePhrases[words.locale], { code: codeInNumber(words, saying), values });
+  return say(words.stages, { code: codeInNumber(words, saying), values });
 }
 
 const countNames = ['years', 'months', 'hours', 'minutes', 'count'];
@@ -35,12 +34,12 @@ const countNames = ['years', 'months', 'hours', 'minutes', 'count'];
 function codeInNumber(words: Words, saying: Saying): string {
   const code = knownCode(words, saying.code);
   const one = countNames.some((name) => saying.values?.[name] === 1);
-  return one && stagePhrases[words.locale][`${code}.one`] !== undefined ? `${code}.one` : code;
+  return one && words.stages[`${code}.one`] !== undefined ? `${code}.one` : code;
 }
 
 /** Some stages leave out the family of a code, since the field it stands in tells it. */
 function knownCode(words: Words, code: string): string {
-  const phrases = stagePhrases[words.locale];
+  const phrases = words.stages;
   return [code, `note.${code}`, `flag.${code}`].find((candidate) => phrases[candidate] !== undefined) ?? code;
 }
 

@@ -3,6 +3,7 @@ import { Assumption } from './assumption';
 import { Bills } from './bills';
 import { CauseId } from './cause';
 import { Choice } from './choice';
+import { Company } from './company';
 import { Observation } from './observation';
 import { text } from './quantity';
 import { Run } from './run';
@@ -12,14 +13,6 @@ import { Unit } from './unit';
 
 /** Version of the stored shape; each bump has one pure migration and a test with a real old file. */
 export const SCHEMA_VERSION = 1;
-
-/** Who signs the sheet; nothing of it is required. */
-export const Company = z.strictObject({
-  name: text('Company', 120).optional(),
-  phone: text('Company phone', 40).optional(),
-  licence: text('Licence number', 60).optional(),
-});
-export type Company = z.infer<typeof Company>;
 
 /** Money conventions of the comparison; what is left out comes from the assumptions. */
 export const MoneyConvention = z.strictObject({

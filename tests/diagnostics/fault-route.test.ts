@@ -8,7 +8,7 @@ import { agePrior } from '@/lib/diagnostics/loss/age-prior';
 import { conditionsOf } from '@/lib/diagnostics/loss/conditions-of-run';
 import { faultRoute } from '@/lib/diagnostics/loss/fault-route';
 import { lossOfRun } from '@/lib/diagnostics/loss/loss-of-run';
-import { stagePhrases } from '@/lib/sheet/stage-phrases';
+import { wordsOf } from '@/lib/sheet/languages';
 import type { CauseId } from '@/lib/visit/cause';
 import './support/matchers';
 import { contextOfRun, visitOf } from './support/visit-of';
@@ -53,7 +53,7 @@ describe('loss by published fault correlations', () => {
     const notes = faultRoute(visit, certain('outdoorCoilFouled severe'), cold).notes.map(({ code }) => code);
     expect(notes).toContain('effect.outdoorBeyondFit');
     expect(faultRoute(visit, certain(), summer).notes).toEqual([]);
-    const words: Readonly<Record<string, string>> = stagePhrases.en;
+    const words: Readonly<Record<string, string>> = wordsOf('en').stages;
     expect(notes.filter((code) => words[code] === undefined)).toEqual([]);
   });
 

@@ -2,6 +2,10 @@ import { spawnSync } from 'node:child_process';
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { expect } from 'vitest';
+
+/** Half an inch less what a letter may reach over its box. [pt] */
+const leastMargin = 35;
 
 /** What one of poppler's programs says about a PDF, on its two outputs. */
 export function poppler(
@@ -57,4 +61,37 @@ export function wordsOf(pdf: Uint8Array): { words: Word[]; sizes: [number, numbe
     words.push({ page: sizes.length, left, top, right, bottom });
   }
   return { words, sizes };
+}
+
+/** No letter outside the margins of its page. */
+export function expectInsideMargins(pdf: Uint8Array): void {
+  const { words, sizes } = wordsOf(pdf);
+  expect(words.length).toBeGreaterThan(30);
+  const outside = words.filter((word) => {
+    const [width, height] = sizes[word.page - 1] ?? [0, 0];
+    return (
+      word.left < leastMargin ||
+      word.top < leastMargin - 6 ||
+      word.right > width - leastMargin ||
+      word.bottom > height - leastMargin + 6
+    );
+  });
+  expect(outside).toEqual([]);
+}
+
+/** Words that cover one another: printed over, or run into the next line. */
+export function expectNoOverlap(pdf: Uint8Array): void {
+  const { words } = wordsOf(pdf);
+  const pairs = words.flatMap((a, i) =>
+    words
+      .slice(i + 1, i + 200)
+      .filter((b) => a.page === b.page && overlapPt(a.left, a.right, b.left, b.right) > 1)
+      .filter((b) => overlapPt(a.top, a.bottom, b.top, b.bottom) > 0.35 * (a.bottom - a.top))
+      .map((b) => [a, b]),
+  );
+  expect(pairs).toEqual([]);
+}
+
+function overlapPt(low: number, high: number, otherLow: number, otherHigh: number): number {
+  return Math.min(high, otherHigh) - Math.max(low, otherLow);
 }

@@ -9,12 +9,9 @@ import { readVisit } from '@/lib/visit/read-visit';
 import { allTexts } from '../sheet/fixtures/all-texts';
 import { crowdedInput } from '../sheet/fixtures/crowded';
 import { orificeInput } from '../sheet/fixtures/orifice-heat-pump';
-import { oneLine, poppler, textOf, wordsOf } from './pdf-tools';
+import { expectInsideMargins, expectNoOverlap, oneLine, poppler, textOf } from './pdf-tools';
 
 const papers: readonly Paper[] = ['letter', 'a4'];
-/** Half an inch less what a letter may reach over its box. [pt] */
-const leastMargin = 35;
-
 /** What page one says in figures and words, cell by cell; all of it must be on the paper. */
 function figuresOf(sheet: Sheet): string[] {
   const { choices, finding, leftOut, runningCost, waiting, advice, explanations } = sheet.pageOne;
@@ -62,38 +59,6 @@ function doubtsOnPaper(pdf: Uint8Array, sheet: Sheet): { shown: number; counted:
   const firstMissing = found.indexOf(false);
   const told = omitted.findLastIndex((words) => text.includes(` ${oneLine(words)}`));
   return { shown: firstMissing === -1 ? found.length : firstMissing, counted: Math.max(0, told) };
-}
-
-function expectInsideMargins(pdf: Uint8Array): void {
-  const { words, sizes } = wordsOf(pdf);
-  expect(words.length).toBeGreaterThan(300);
-  const outside = words.filter((word) => {
-    const [width, height] = sizes[word.page - 1] ?? [0, 0];
-    return (
-      word.left < leastMargin ||
-      word.top < leastMargin - 6 ||
-      word.right > width - leastMargin ||
-      word.bottom > height - leastMargin + 6
-    );
-  });
-  expect(outside).toEqual([]);
-}
-
-/** Words that cover one another: printed over, or run into the next line. */
-function expectNoOverlap(pdf: Uint8Array): void {
-  const { words } = wordsOf(pdf);
-  const pairs = words.flatMap((a, i) =>
-    words
-      .slice(i + 1, i + 200)
-      .filter((b) => a.page === b.page && overlapPt(a.left, a.right, b.left, b.right) > 1)
-      .filter((b) => overlapPt(a.top, a.bottom, b.top, b.bottom) > 0.35 * (a.bottom - a.top))
-      .map((b) => [a, b]),
-  );
-  expect(pairs).toEqual([]);
-}
-
-function overlapPt(low: number, high: number, otherLow: number, otherHigh: number): number {
-  return Math.min(high, otherHigh) - Math.max(low, otherLow);
 }
 
 describe.each(papers)('the sheet on %s', (paper) => {

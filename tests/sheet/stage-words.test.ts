@@ -5,7 +5,6 @@ import energyEn from '@/lib/energy/wording/en.json';
 import financeEn from '@/lib/finance/wording/en.json';
 import { namesOf } from '@/lib/sheet/composing';
 import { wordsOf } from '@/lib/sheet/phrase';
-import { stagePhrases } from '@/lib/sheet/stage-phrases';
 import { stageWords } from '@/lib/sheet/stage-words';
 import { orificeComparison } from './fixtures/orifice-heat-pump';
 
@@ -20,7 +19,7 @@ describe('stageWords', () => {
       Object.keys(phrases).map((code) => (phrases === effectsEn ? `effect.${code}` : code)),
     );
     expect(new Set(codes).size).toBe(codes.length);
-    expect(Object.keys(stagePhrases.en).length).toBe(codes.length);
+    expect(Object.keys(wordsOf('en').stages).length).toBe(codes.length);
     expect(codes.length).toBeGreaterThan(150);
   });
 
@@ -56,7 +55,7 @@ describe('stageWords', () => {
   });
 
   test('regression: degrees are written with their sign in every sentence', () => {
-    const bare = Object.entries(stagePhrases.en).filter(([, text]) => /(\d|\}) F\b/.test(text));
+    const bare = Object.entries(wordsOf('en').stages).filter(([, text]) => /(\d|\}) F\b/.test(text));
     expect(bare).toEqual([]);
     expect(told('flag.coilBelowFreezing', { reading: 28.7, limit: 32 })).toContain('28.7 °F');
   });
