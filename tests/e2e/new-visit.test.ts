@@ -54,7 +54,7 @@ async function typeHouse(page: Page): Promise<void> {
   await openPart(page, 'Unit and house');
   await pick(page, 'Kind of unit', 'Heat pump');
   await type(page, 'Nominal size', '2.5');
-  await page.getByLabel('Refrigerant').selectOption('R-410A');
+  await page.getByLabel('Refrigerant', { exact: true }).selectOption('R-410A');
   await pick(page, 'Metering device', 'Expansion valve (TXV)');
   await type(page, 'Year of manufacture', '2013');
   await type(page, 'Electric heat installed', '10 kW');
