@@ -52,7 +52,7 @@ export function Thumbnail(props: {
       <dialog
         ref={dialog}
         aria-label={name}
-        className="m-auto max-h-dvh max-w-full bg-paper p-4 text-ink backdrop:bg-ink/70"
+        className="m-auto max-h-dvh max-w-full bg-paper p-4 text-ink backdrop:bg-black/70"
       >
         <img src={url} alt={name} className="max-h-[70dvh] max-w-full object-contain" />
         <div className="mt-3 flex flex-wrap gap-2">
