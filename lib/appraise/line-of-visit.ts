@@ -34,6 +34,7 @@ export function lineOfVisit(visit: Visit, climate: Climate): LineOfVisit {
     loss: findings.loss,
     chances: causeChances(findings),
     climate,
+    runs: findings.runs,
     ...(findings.lossByRun === undefined ? {} : { lossByRun: findings.lossByRun }),
   });
   return { findings, energy };

@@ -1,11 +1,12 @@
 import type { Findings } from '../diagnostics/findings';
+import type { EnergyResult } from '../energy/energy-result';
 import { renewsCompressor } from '../finance/new-compressor';
 import { type ResolvedAssumption, resolveAssumption } from '../visit/assumption';
 import { type AssumptionKey, assumptionKeys } from '../visit/assumption-keys';
 import type { Run } from '../visit/run';
 import type { Visit } from '../visit/visit';
 
-type Situation = { readonly visit: Visit; readonly findings: Findings };
+type Situation = { readonly visit: Visit; readonly findings: Findings; readonly energy: EnergyResult };
 
 /** When an assumption stands in for something nobody measured; a key not listed here is always in use. */
 const inUse: Partial<Record<AssumptionKey, (s: Situation) => boolean>> = {
@@ -20,16 +21,31 @@ const inUse: Partial<Record<AssumptionKey, (s: Situation) => boolean>> = {
       (r) =>
         (r.grilleFaceFpm ?? r.grilleFacePointsFpm?.[0]) !== undefined && r.grilleFreeAreaFrac === undefined,
     ),
-  heatingBalanceF: ({ visit }) => visit.unit.kind === 'heatPump',
+  heatingBalanceF: (s) => loadAssumed(s) && heats(s),
+  coolingBalanceF: loadAssumed,
+  sizingFactorFrac: (s) => loadAssumed(s) && s.visit.site.floorAreaFt2 === undefined,
+  heatLossPerTon: (s) => loadAssumed(s) && heats(s) && s.visit.site.floorAreaFt2 === undefined,
+  heatLossPerFloor: (s) => loadAssumed(s) && heats(s) && s.visit.site.floorAreaFt2 !== undefined,
+  coolingPerFloor: (s) => loadAssumed(s) && s.visit.site.floorAreaFt2 !== undefined,
+  frostRatio: ({ visit }) => visit.unit.kind === 'heatPump' && visit.site.otherHeat !== true,
   stayYears: ({ visit }) => visit.site.stayYears === undefined,
   ageYears: ({ visit }) => visit.unit.manufactureYear === undefined,
-  electricityUsdPerKwh: ({ visit }) => visit.tariff === undefined,
+  electricityUsdPerKwh: ({ energy }) => energy.priceBasis === 'assumed',
   replacementUsdPerTon: ({ visit }) => !visit.choices.some((c) => c.kind === 'replace'),
   repairSuccessFrac: ({ visit }) => visit.choices.some((c) => c.kind === 'repair'),
   newCompressorHazardRatio: ({ visit }) => visit.choices.some(renewsCompressor),
   hotDischargeHazardRatio: ({ findings }) =>
     findings.flags.some((f) => f.severity === 'danger' && f.readings.includes('dischargeLineF')),
 };
+
+/** Bills leave nothing of the house's need to assume. */
+function loadAssumed({ energy }: Situation): boolean {
+  return energy.load.basis === 'assumed';
+}
+
+function heats({ visit }: Situation): boolean {
+  return visit.unit.kind === 'heatPump' && visit.site.otherHeat !== true;
+}
 
 function hasRoute(findings: Findings, id: string): boolean {
   return [findings.loss.cooling, findings.loss.heating].some((loss) =>

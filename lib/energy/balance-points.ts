@@ -1,10 +1,12 @@
 import procedure from '../diagnostics/healthy-unit/data/test-procedure.json';
 import type { CompressorStep } from '../diagnostics/healthy-unit/run-steps';
 import { findRoot } from '../math/brent';
+import { heatingInBin, heatingStepsOf } from './bin-means';
 import type { BalancePoint } from './energy-result';
 import { heatingLoadBtuh } from './house-load';
+import type { LossRatios } from './loss-ratios';
 import { heatingSteps, type UnitBins } from './unit-bins';
-import { heatingInBin, type LossRatios, lossy, type YearContext } from './unit-year';
+import type { YearContext } from './year-context';
 
 /**
  * Points of the balance chart: what the house asks for and what the unit gives in each bin with heating.
@@ -20,14 +22,15 @@ export function balancePoints(bins: UnitBins, ratios: LossRatios, context: YearC
   if (!context.heats) return [];
   const points: BalancePoint[] = [];
   bins.binF.forEach((outdoorF, bin) => {
-    const hour = heatingInBin(bins, bin, ratios, context.load);
+    const hour = heatingInBin(bins, bin, ratios, context);
     const hours = hoursOfBin(context.monthBinHours, bins.binF.length, bin);
     if (hour.loadBtuh > 0 && hours > 0) {
       points.push({
         outdoorF,
         loadBtuh: hour.loadBtuh,
-        capacityBtuh: mostBtuh(bins.heating[bin] ?? [], ratios),
+        capacityBtuh: mostBtuh(bins.heating[bin] ?? [], outdoorF, ratios, context),
         stripBtuh: hour.stripBtuh,
+        ...(bins.furnace === undefined ? {} : { furnaceBtuh: hour.furnaceBtuh }),
         hours,
       });
     }
@@ -47,9 +50,10 @@ export function balancePointF(bins: UnitBins, ratios: LossRatios, context: YearC
   if (!context.heats || unit.heating === undefined) return undefined;
   const { load } = context;
   const lowestF = Math.max(unit.cutOutF, bins.furnace?.switchOverF ?? unit.cutOutF);
-  const spareBtuh = (outdoorF: number): number =>
-    mostBtuh(heatingSteps(unit, Math.max(outdoorF, lowestF + JUST_ABOVE_FD), load), ratios) -
-    heatingLoadBtuh(load, outdoorF);
+  const spareBtuh = (outdoorF: number): number => {
+    const at = Math.max(outdoorF, lowestF + JUST_ABOVE_FD);
+    return mostBtuh(heatingSteps(unit, at, load), at, ratios, context) - heatingLoadBtuh(load, outdoorF);
+  };
   if (load.heatingBalanceF <= lowestF) return undefined;
   if (spareBtuh(lowestF) >= 0) return lowestF;
   const root = findRoot(spareBtuh, lowestF, load.heatingBalanceF, 0.001);
@@ -60,8 +64,13 @@ export function balancePointF(bins: UnitBins, ratios: LossRatios, context: YearC
 const JUST_ABOVE_FD = 1e-6;
 
 /** Net capacity at the highest speed, loss applied; 0 where the compressor rests [Btu/h]. */
-function mostBtuh(steps: readonly CompressorStep[], ratios: LossRatios): number {
-  const top = lossy(steps, ratios.heatingCapacity, ratios.heatingPower).at(-1);
+function mostBtuh(
+  steps: readonly CompressorStep[],
+  outdoorF: number,
+  ratios: LossRatios,
+  context: YearContext,
+): number {
+  const top = heatingStepsOf(steps, outdoorF, ratios, context).at(-1);
   return top === undefined ? 0 : top.grossBtuh + procedure.btuhPerW.value * top.blowerW;
 }
 

@@ -1,5 +1,19 @@
 import type { Findings } from '../diagnostics/findings';
-import type { LossRatios } from './unit-year';
+
+/** Ratios to the healthy unit; 1 = nothing lost. */
+export type LossRatios = {
+  readonly coolingCapacity: number;
+  readonly coolingPower: number;
+  readonly heatingCapacity: number;
+  readonly heatingPower: number;
+};
+
+export const noLoss: LossRatios = {
+  coolingCapacity: 1,
+  coolingPower: 1,
+  heatingCapacity: 1,
+  heatingPower: 1,
+};
 
 /** Loss at both ends of its range: mild = most capacity and least power, severe = the reverse. */
 export type LossEnds = {

@@ -7,7 +7,8 @@ import { type LossEnds, recovered } from './loss-ratios';
 import { type CauseChances, type Recovery, recoveriesOf } from './recovery';
 import { scenarioOf } from './scenario';
 import type { UnitBins } from './unit-bins';
-import { unitYear, type YearContext } from './unit-year';
+import { unitTotals } from './unit-year';
+import type { HouseModel, YearContext } from './year-context';
 
 /**
  * Yearly energy after a repair that works: by each cause it treats, and over those causes together.
@@ -50,10 +51,10 @@ function causeRecovery(
   ends: LossEnds,
   context: YearContext,
 ): CauseRecovery {
-  const cost = (end: keyof LossEnds, share: number, load = context.load): number =>
-    unitYear(bins, recovered(ends[end], share), { ...context, load }).costUsd;
+  const cost = (end: keyof LossEnds, share: number, model: HouseModel = context): number =>
+    unitTotals(bins, recovered(ends[end], share), { ...context, ...model }).costUsd;
   const { low, likely, high } = recoveredFrac;
-  const { loadEnds } = context;
+  const { ends: modelEnds } = context;
   return {
     ...(cause === undefined ? {} : { cause }),
     frac,
@@ -64,11 +65,11 @@ function causeRecovery(
       severe: cost('severe', likely),
       recoveryLow: cost('likely', low),
       recoveryHigh: cost('likely', high),
-      ...(loadEnds === undefined
+      ...(modelEnds === undefined
         ? {}
         : {
-            loadLow: cost('likely', likely, loadEnds.low),
-            loadHigh: cost('likely', likely, loadEnds.high),
+            loadLow: cost('likely', likely, modelEnds.low),
+            loadHigh: cost('likely', likely, modelEnds.high),
           }),
     },
   };

@@ -1,9 +1,10 @@
 import { addIndependentEstimates, type Estimate, estimate, exactEstimate, Z_10_90 } from '../math/estimate';
 import { balancePointF, balancePoints } from './balance-points';
-import type { EnergyScenario, EnergyYear } from './energy-result';
-import { type LossEnds, recovered } from './loss-ratios';
+import type { EnergyScenario, EnergyTotals } from './energy-result';
+import { type LossEnds, type LossRatios, noLoss, recovered } from './loss-ratios';
 import type { UnitBins } from './unit-bins';
-import { type LossRatios, noLoss, unitYear, type YearContext } from './unit-year';
+import { unitTotals, unitYear } from './unit-year';
+import type { YearContext } from './year-context';
 
 /**
  * Yearly energy of a unit with a loss that is known as a range.
@@ -13,8 +14,8 @@ import { type LossRatios, noLoss, unitYear, type YearContext } from './unit-year
  * @param ends  loss at its mild end, likely, and at its severe end
  * @param recoveredFrac  share of the log loss given back (repairs); left out = none
  * @param rated  power of a new unit at both ends, as ratios to the likely one; left out = a unit that is in place
- * Range of cost: mild to severe end of the loss; what a repair gives back, the need of the house where it was assumed
- * and the power of a new unit are added as independent.
+ * Range of cost: mild to severe end of the loss; what a repair gives back, what was assumed about house and
+ * running, and the power of a new unit are added as independent.
  * Check: tests/energy/scenario.test.ts
  */
 export function scenarioOf(
@@ -27,9 +28,9 @@ export function scenarioOf(
 ): EnergyScenario {
   const back = recoveredFrac ?? exactEstimate(0);
   const ratios = recovered(ends.likely, back.likely);
-  const year = (end: keyof LossEnds, share: number): EnergyYear =>
-    unitYear(bins, recovered(ends[end], share), context);
-  const likely = year('likely', back.likely);
+  const year = (end: keyof LossEnds, share: number): EnergyTotals =>
+    unitTotals(bins, recovered(ends[end], share), context);
+  const likely = unitYear(bins, ratios, context);
   const mild = year('mild', back.likely);
   const severe = year('severe', back.likely);
   const recovery =
@@ -39,9 +40,9 @@ export function scenarioOf(
   const ofUnit =
     rated === undefined
       ? {}
-      : { ratedLow: unitYear(bins, rated.low, context), ratedHigh: unitYear(bins, rated.high, context) };
+      : { ratedLow: unitTotals(bins, rated.low, context), ratedHigh: unitTotals(bins, rated.high, context) };
   const ofHouse = loadYears(bins, ratios, context);
-  const rangeOf = (value: (y: EnergyYear) => number): Estimate => {
+  const rangeOf = (value: (y: EnergyTotals) => number): Estimate => {
     const parts = [spread(value(likely), value(mild), value(severe))];
     if (recovery.recoveryLow !== undefined) {
       parts.push(
@@ -104,11 +105,11 @@ function loadYears(
   ratios: LossRatios,
   context: YearContext,
 ): Pick<EnergyScenario, 'loadLow' | 'loadHigh'> {
-  if (context.loadEnds === undefined) return {};
-  const { low, high } = context.loadEnds;
+  if (context.ends === undefined) return {};
+  const { low, high } = context.ends;
   return {
-    loadLow: unitYear(bins, ratios, { ...context, load: low }),
-    loadHigh: unitYear(bins, ratios, { ...context, load: high }),
+    loadLow: unitTotals(bins, ratios, { ...context, ...low }),
+    loadHigh: unitTotals(bins, ratios, { ...context, ...high }),
   };
 }
 

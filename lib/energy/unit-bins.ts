@@ -1,6 +1,7 @@
 import type { HealthyUnit } from '../diagnostics/healthy-unit/healthy-unit-model';
 import type { CompressorStep } from '../diagnostics/healthy-unit/run-steps';
 import { type SteadyState, speedSteps } from '../diagnostics/healthy-unit/steady-state';
+import type { Unit } from '../visit/unit';
 import type { Furnace } from './furnace';
 import type { HouseLoad } from './house-load';
 
@@ -11,6 +12,8 @@ export type UnitBins = {
   /** Per bin, lowest speed first, frost averaged in; empty for cooling-only units and at or below the cut-out. */
   readonly heating: readonly (readonly CompressorStep[])[];
   readonly cooling: readonly (readonly CompressorStep[])[];
+  /** Electric heat not locked out, per bin [kW]; 0 with a furnace. */
+  readonly stripKw: readonly number[];
   /** Heats below its switch-over temperature, in place of strips. */
   readonly furnace?: Furnace;
 };
@@ -21,26 +24,45 @@ export type UnitBins = {
  * @param unit  healthy unit
  * @param binF  bin temperatures [F]
  * @param load  room conditions
- * @param furnace  if a furnace takes over in the cold
+ * @param backUp  furnace that takes over in the cold; stages of the electric heat, if known
  * Check: tests/energy/unit-year.test.ts
  */
 export function unitBins(
   unit: HealthyUnit,
   binF: readonly number[],
   load: HouseLoad,
-  furnace?: Furnace,
+  backUp: BackUp = {},
 ): UnitBins {
+  const { furnace } = backUp;
   const lowestF = Math.max(unit.cutOutF, furnace?.switchOverF ?? unit.cutOutF);
   return {
     ...(furnace === undefined ? {} : { furnace }),
     unit,
     binF,
+    stripKw: binF.map((outdoorF) =>
+      furnace === undefined ? stripKwAt(unit.stripKw, backUp.stages, outdoorF) : 0,
+    ),
     heating: binF.map((outdoorF) => (outdoorF <= lowestF ? [] : heatingSteps(unit, outdoorF, load))),
     cooling: binF.map((outdoorF) => {
       const indoorWetBulbF = load.coolingRoomWetBulbF;
       return speedSteps(unit, { mode: 'cooling', outdoorF, indoorWetBulbF, frost: 'none' }).map(stepOf);
     }),
   };
+}
+
+/** What helps the compressor in the cold besides plain electric heat. */
+export type BackUp = {
+  readonly furnace?: Furnace | undefined;
+  readonly stages?: Unit['electricHeatStages'];
+};
+
+/** Electric heat whose stages are not locked out at an outdoor temperature [kW]. */
+function stripKwAt(stripKw: number, stages: BackUp['stages'], outdoorF: number): number {
+  if (stages === undefined) return stripKw;
+  return stages.reduce(
+    (sum, s) => sum + (s.lockOutAboveF === undefined || outdoorF <= s.lockOutAboveF ? s.sizeKw : 0),
+    0,
+  );
 }
 
 /**

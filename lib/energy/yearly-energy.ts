@@ -1,30 +1,29 @@
 import type { Findings } from '../diagnostics/findings';
-import { healthyUnit } from '../diagnostics/healthy-unit/healthy-unit';
 import type { HealthyUnit } from '../diagnostics/healthy-unit/healthy-unit-model';
-import { assertNever } from '../math/invariant';
-import type { ReplaceChoice } from '../visit/choice';
-import type { Tariff } from '../visit/tariff';
-import type { Unit } from '../visit/unit';
+import { resolveAssumption } from '../visit/assumption';
 import type { Visit } from '../visit/visit';
 import type { Saying } from '../visit/wording';
 import { type BillUse, billUse } from './bills/bill-use';
-import { type BilledLoad, loadFromBills } from './bills/load-from-bills';
+import { billedEnds, loadFromBills } from './bills/load-from-bills';
 import { type Climate, hoursByMonthAndBin, monthMeansF } from './climate-model';
+import { comfortCheck } from './comfort-check';
 import { withDegreeDays } from './degree-day-correction';
 import { emissionFactor } from './emission-factor';
 import { energyAssumptions } from './energy-assumptions';
 import { energyPrice } from './energy-price';
 import type { EnergyResult, EnergyScenario } from './energy-result';
-import type { Furnace } from './furnace';
-import { type HouseLoad, houseLoad } from './house-load';
+import { fuelPriceUsed } from './furnace-behind';
+import { type HouseLoad, houseLoad, moved } from './house-load';
+import { installedUnit } from './installed-unit';
 import { lossEnds } from './loss-ratios';
-import { type CauseChances, causeChances } from './recovery';
-import { recoveryScenario } from './recovery-scenario';
-import { healthyScenario, newUnitScenario, scenarioOf } from './scenario';
-import { shownLoss } from './shown-loss';
+import { type ModelMoves, modelEnds } from './model-ends';
+import { priceUsed } from './price-used';
+import type { CauseChances } from './recovery';
+import { scenariosOf } from './scenarios';
 import { pricingOf } from './tariff/pricing';
 import { unitBins } from './unit-bins';
-import type { YearContext } from './unit-year';
+import { unitTotals } from './unit-year';
+import type { HouseModel, YearContext } from './year-context';
 
 export type YearlyEnergyInput = {
   readonly visit: Visit;
@@ -34,58 +33,91 @@ export type YearlyEnergyInput = {
   readonly lossByRun?: NonNullable<Findings['lossByRun']>;
   /** What may be at work; left out = what the technician suspects. */
   readonly chances?: CauseChances;
+  /** What was derived from the readings; blower power and airflow are used. */
+  readonly runs?: Findings['runs'];
   readonly climate: Climate;
-  /** Furnaces behind new heat pumps, by the id of the choice. */
-  readonly furnaces?: Readonly<Record<string, Furnace>>;
 };
 
 /**
  * Energy and cost of a year in this house: with the unit healthy (`healthy`), as found (`asFound`), and after
  * each choice (under the choice's id; leaving it equals as found).
  *
- * @param given  visit, its healthy unit, the loss per mode, the climate
+ * @param given  visit with its bills, tariff and comfort; its healthy unit, the loss per mode, the climate
  * @returns scenarios with low / likely / high cost, the load lines, the price, everything assumed, notes
  * The house and its weather are the same in every scenario; only the unit changes. Costs hold energy alone: fixed
  * monthly charges are saved by no choice. A unit that does not heat leaves heating out of every scenario, unless
- * its electric heat does the heating.
+ * its electric heat does the heating. Own degree-days win over the typical year's; bills, where usable, over what floor
+ * area, age or unit size say about the house.
  * Source: bin method; parts cite their own sources
  * Check: tests/energy/yearly-energy.test.ts
  */
 export function yearlyEnergy(given: YearlyEnergyInput): EnergyResult {
-  const climate = withDegreeDays(given.climate, given.visit.site);
-  const input = { ...given, climate };
-  const { visit, healthy } = input;
+  const { visit } = given;
+  const climate = withDegreeDays(given.climate, visit.site);
+  const healthy = installedUnit(visit, given.healthy, given.runs);
+  const input = { ...given, climate, healthy };
   const price = energyPrice(visit);
-  const emission = emissionFactor(visit.site.stateCode);
+  const co2 = co2Of(visit);
   const bills = billsOf(input);
   const usable = bills !== undefined && bills.verdict !== 'unusable';
   const duty = {
     heats: unitHeatsHouse(visit, healthy),
     monthBinHours: hoursByMonthAndBin(climate),
     pricing: pricingOf(price.tariff, climate, usable ? bills.baseKwhPerYear / 12 : undefined),
-    co2LbPerKwh: emission.lbPerKwh,
+    co2LbPerKwh: co2[co2.used].lbPerKwh,
   };
-  const { load, notes: loadNotes } = loadOf(input, duty, bills);
+  const { context, notes: loadNotes } = contextOf(input, duty, bills);
   const notes: Saying[] = [
     ...climate.notes,
     ...price.notes,
-    ...healthy.notes.map(ofUnit),
+    ...healthy.notes.map((note) => ({ ...note, code: `unit.${note.code}` })),
     ...lossNotes(input, duty.heats),
     ...(bills?.notes ?? []),
     ...loadNotes,
+    ...setbackNotes(visit, healthy, duty.heats),
   ];
-  const scenarios = scenariosOf(input, { ...duty, load, ...loadEndsOf(input, load) }, notes);
-  const priceUsdPerKwh = meanPrice(price.tariff, scenarios);
+  const scenarios = scenariosOf(input, context, notes).map((s) => withBothCo2(s, co2));
+  const asFound = scenarios.find((s) => s.id === 'asFound')?.likely;
+  if (asFound !== undefined) notes.push(...comfortCheck(visit, asFound, duty.heats));
+  const fuels = [
+    ...new Set(visit.choices.flatMap((c) => (c.kind === 'replace' ? (c.furnace?.fuel ?? []) : []))),
+  ];
+  const used = priceUsed(
+    price,
+    duty.pricing,
+    asFound,
+    fuels.map((fuel) => fuelPriceUsed(fuel, visit)),
+  );
+  const { averageUsdPerKwh: priceUsdPerKwh } = used;
   return {
     scenarios,
     climateName: climate.name,
-    load: loadSummary(load, climate),
+    load: loadSummary(context.load, climate),
     priceUsdPerKwh,
     priceBasis: price.basis,
-    assumptions: energyAssumptions({ visit, healthy, climate, load, price, priceUsdPerKwh, emission }),
+    price: used,
+    co2,
+    assumptions: energyAssumptions({ visit, healthy, climate, model: context, price: used, co2 }),
     ...(bills === undefined ? {} : { bills }),
     notes,
   };
+}
+
+function co2Of(visit: Visit): NonNullable<EnergyResult['co2']> {
+  const { stateCode, co2Factor } = visit.site;
+  return {
+    used: co2Factor ?? 'marginal',
+    marginal: emissionFactor(stateCode, 'marginal'),
+    average: emissionFactor(stateCode, 'average'),
+  };
+}
+
+/** Fuel counts the same whichever grid factor is used. */
+function withBothCo2(s: EnergyScenario, co2: NonNullable<EnergyResult['co2']>): EnergyScenario {
+  const { totalKwh, co2Lb } = s.likely;
+  const at = (kind: 'marginal' | 'average'): number =>
+    co2Lb + totalKwh * (co2[kind].lbPerKwh - co2[co2.used].lbPerKwh);
+  return { ...s, co2Lb: { marginal: at('marginal'), average: at('average') } };
 }
 
 function billsOf(input: YearlyEnergyInput): BillUse | undefined {
@@ -94,101 +126,45 @@ function billsOf(input: YearlyEnergyInput): BillUse | undefined {
   return billUse({ bills, typicalMonthMeanF: monthMeansF(input.climate) });
 }
 
-function loadOf(
+/** House, hours and prices, with the ends of what was assumed, or of what the bills leave open. */
+function contextOf(
   input: YearlyEnergyInput,
   duty: Omit<YearContext, 'load'>,
   bills: BillUse | undefined,
-): BilledLoad {
-  const load = houseLoad(input.visit, input.healthy, input.climate);
-  if (bills === undefined) return { load, notes: [] };
-  const bins = unitBins(input.healthy, input.climate.binF, load);
-  return loadFromBills(bills, load, bins, lossEnds(input.loss).likely, duty);
-}
-
-/** A load set by bills has no range of its own here: what is left open about it is in the fit. */
-function loadEndsOf(
-  { visit, healthy, climate }: YearlyEnergyInput,
-  load: HouseLoad,
-): Pick<YearContext, 'loadEnds'> {
-  if (load.basis !== 'assumed') return {};
-  const at = (need: 'low' | 'high') => houseLoad(visit, healthy, climate, need);
-  return { loadEnds: { low: at('low'), high: at('high') } };
-}
-
-function scenariosOf(input: YearlyEnergyInput, context: YearContext, notes: Saying[]): EnergyScenario[] {
+): { readonly context: YearContext; readonly notes: readonly Saying[] } {
   const { visit, healthy, climate } = input;
-  const bins = unitBins(healthy, climate.binF, context.load);
-  const ends = lossEnds(input.loss);
-  const chances = input.chances ?? chancesBySuspicion(visit);
-  const asFound = scenarioOf('asFound', bins, ends, context);
-  const ofChoices = visit.choices.map((choice): EnergyScenario => {
-    switch (choice.kind) {
-      case 'leave':
-        return { ...asFound, id: choice.id };
-      case 'repair':
-      case 'repairThenReplace': {
-        const shown = shownLoss(input, choice.shownByRun);
-        if (shown !== undefined) return scenarioOf(choice.id, bins, lossEnds(shown), context);
-        const { scenario, notes: told } = recoveryScenario(choice, bins, ends, context, chances);
-        notes.push(...told);
-        return scenario;
-      }
-      case 'replace': {
-        const unit = replacementUnit(visit, healthy, choice);
-        notes.push(...unit.notes.map((note) => ofChoice(note, choice.name)));
-        notes.push(...replacementNotes(visit, unit, choice, context.heats));
-        const furnace = input.furnaces?.[choice.id];
-        return newUnitScenario(choice.id, unitBins(unit, climate.binF, context.load, furnace), context);
-      }
-      default:
-        return assertNever(choice);
-    }
+  const { assumptions } = visit;
+  const at = (moves: Partial<ModelMoves>): HouseModel => ({
+    load: houseLoad(visit, healthy, climate, moves),
+    cyclicRatio: moved(resolveAssumption(assumptions, 'cyclicRatio'), moves.cyclic ?? 0),
+    frostRatio: moved(resolveAssumption(assumptions, 'frostRatio'), moves.frost ?? 0),
   });
-  return [healthyScenario('healthy', bins, context), asFound, ...ofChoices];
-}
-
-/**
- * The new unit of a replacement, as it performs with nothing wrong. Electric heat in the house stays.
- *
- * Check: tests/energy/yearly-energy.test.ts
- */
-export function replacementUnit(visit: Visit, existing: HealthyUnit, choice: ReplaceChoice): HealthyUnit {
-  const unit: Unit = {
-    kind: choice.unitKind,
-    nominalTons: choice.nominalTons,
-    manufactureYear: Number.parseInt(visit.visitDate.slice(0, 4), 10),
-    ratings: choice.ratings,
-    electricHeatKw: existing.stripKw,
-    ...(choice.blower === undefined ? {} : { blower: choice.blower }),
-  };
-  return healthyUnit({
-    unit,
-    visitDate: visit.visitDate,
-    tier: choice.tier,
-    ...(visit.site.stateCode === undefined ? {} : { stateCode: visit.site.stateCode }),
-    assumptions: visit.assumptions,
-  });
-}
-
-function chancesBySuspicion({ suspectedCause }: Visit): CauseChances {
-  return causeChances({
-    loss: {},
-    ...(suspectedCause === undefined
-      ? {}
-      : { suspectedCause: { cause: suspectedCause.cause, saidBy: 'technician' } }),
-  });
-}
-
-/** The flat price, or what the unit as found pays on average for a kilowatt-hour. */
-function meanPrice(tariff: Tariff, scenarios: readonly EnergyScenario[]): number {
-  if (tariff.kind === 'flat') return tariff.energyUsdPerKwh;
-  const year = scenarios.find((s) => s.id === 'asFound')?.likely;
-  return year === undefined || year.totalKwh === 0 ? 0 : year.costUsd / year.totalKwh;
+  const likely = at({});
+  const bins = unitBins(healthy, climate.binF, likely.load, { stages: visit.unit.electricHeatStages });
+  const ratios = lossEnds(input.loss).likely;
+  const billed =
+    bills === undefined
+      ? { load: likely.load, notes: [] }
+      : loadFromBills(bills, likely.load, bins, ratios, { ...duty, ...likely });
+  const model = { ...likely, load: billed.load };
+  const ends =
+    bills !== undefined && billed.load.basis === 'bill'
+      ? billedEnds(bills, model)
+      : modelEnds(at, (trial) => unitTotals(bins, ratios, { ...duty, ...trial }).costUsd);
+  return { context: { ...duty, ...model, ends }, notes: billed.notes };
 }
 
 function unitHeatsHouse(visit: Visit, healthy: HealthyUnit): boolean {
   if (visit.site.otherHeat === true) return false;
   return healthy.heating !== undefined || healthy.stripKw > 0;
+}
+
+/** Morning recovery after a set-back may call the strips: the mean room temperature does not show it. */
+function setbackNotes(visit: Visit, healthy: HealthyUnit, heats: boolean): Saying[] {
+  const setsBack = (visit.site.heatingSetbackFd ?? 0) > 0;
+  return setsBack && heats && healthy.heating !== undefined && healthy.stripKw > 0
+    ? [{ code: 'setbackRecovery' }]
+    : [];
 }
 
 function lossNotes(input: YearlyEnergyInput, heats: boolean): Saying[] {
@@ -200,23 +176,6 @@ function lossNotes(input: YearlyEnergyInput, heats: boolean): Saying[] {
       notes.push({ code: 'lossMissing', values: { mode: 'heating' } });
   } else if (heats) notes.push({ code: 'stripsHeatHouse' });
   return notes;
-}
-
-function replacementNotes(visit: Visit, unit: HealthyUnit, choice: ReplaceChoice, heats: boolean): Saying[] {
-  const values = { choice: choice.name };
-  if (unit.heating !== undefined && !heats && visit.site.otherHeat !== true) {
-    return [{ code: 'heatingNotCounted', values }];
-  }
-  if (unit.heating === undefined && heats) return [{ code: 'replacementStripsHeat', values }];
-  return [];
-}
-
-function ofUnit(note: Saying): Saying {
-  return { ...note, code: `unit.${note.code}` };
-}
-
-function ofChoice(note: Saying, choice: string): Saying {
-  return { code: `choice.${note.code}`, values: { ...note.values, choice } };
 }
 
 function loadSummary(load: HouseLoad, climate: Climate): EnergyResult['load'] {

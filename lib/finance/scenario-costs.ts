@@ -1,4 +1,4 @@
-import type { CostEnds, EnergyResult, EnergyScenario, EnergyYear } from '../energy/energy-result';
+import type { CostEnds, EnergyResult, EnergyScenario, EnergyTotals } from '../energy/energy-result';
 import type { CauseId } from '../visit/cause';
 
 /** Key of a repair's cost under a cause it treats; the scenario's own id where no cause is named. */
@@ -31,7 +31,7 @@ export function scenarioCosts(energy: EnergyResult): readonly KeyedCosts[] {
 }
 
 function endsOf(s: EnergyScenario): CostEnds {
-  const optional = (key: keyof CostEnds, year: EnergyYear | undefined) =>
+  const optional = (key: keyof CostEnds, year: EnergyTotals | undefined) =>
     year === undefined ? {} : { [key]: year.costUsd };
   return {
     likely: s.likely.costUsd,

@@ -5,9 +5,11 @@ import { balancePointF, balancePoints } from '@/lib/energy/balance-points';
 import { climateFor } from '@/lib/energy/climate';
 import { hoursByMonthAndBin } from '@/lib/energy/climate-model';
 import { heatingLoadBtuh, houseLoad } from '@/lib/energy/house-load';
+import { noLoss } from '@/lib/energy/loss-ratios';
 import { pricingOf } from '@/lib/energy/tariff/pricing';
 import { unitBins } from '@/lib/energy/unit-bins';
-import { noLoss, unitYear, type YearContext } from '@/lib/energy/unit-year';
+import { unitYear } from '@/lib/energy/unit-year';
+import type { YearContext } from '@/lib/energy/year-context';
 import { exampleVisit } from './example-visit';
 
 const visit = exampleVisit();

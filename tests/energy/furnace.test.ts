@@ -1,11 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { healthyUnit } from '@/lib/diagnostics/healthy-unit/healthy-unit';
 import { heatingHour } from '@/lib/energy/bin-hour';
 import { climateFor } from '@/lib/energy/climate';
 import { type Furnace, fuelPrice, withFurnace } from '@/lib/energy/furnace';
-import { yearlyEnergy } from '@/lib/energy/yearly-energy';
+import { fuelPriceUsed } from '@/lib/energy/furnace-behind';
 import type { Choice } from '@/lib/visit/choice';
-import { exampleLoss, exampleVisit, scenarioNamed } from './example-visit';
+import { energyOf, exampleLoss, exampleVisit, scenarioNamed } from './example-visit';
 
 const furnace: Furnace = {
   fuel: 'naturalGas',
@@ -45,6 +44,44 @@ describe('outside: hours with a furnace worked by hand', () => {
   });
 });
 
+describe('wiring: prices and size of a furnace', () => {
+  it('own prices win, in the units fuels are sold in [propane 0.0915, oil 0.1375 million Btu a gallon, EIA, memory]', () => {
+    const visit = exampleVisit({
+      fuelPrices: { gasUsdPerTherm: 1.2, propaneUsdPerGallon: 2.745, oilUsdPerGallon: 4.125 },
+    });
+    expect(fuelPriceUsed('naturalGas', visit)).toMatchObject({
+      usdPerMmbtu: expect.closeTo(12, 9),
+      basis: 'bill',
+    });
+    expect(fuelPriceUsed('propane', visit).usdPerMmbtu).toBeCloseTo(30, 9);
+    expect(fuelPriceUsed('oil', visit).usdPerMmbtu).toBeCloseTo(30, 9);
+    expect(fuelPriceUsed('naturalGas', exampleVisit())).toMatchObject({ basis: 'assumed' });
+    expect(fuelPriceUsed('naturalGas', exampleVisit()).source).toContain('2023');
+  });
+
+  it('a furnace without a size is large enough: nothing is left unmet in the coldest bin of Duluth', () => {
+    const climate = climateFor({ kind: 'city', city: 'duluth-mn' });
+    const visit = exampleVisit({
+      choices: [
+        {
+          kind: 'replace',
+          id: 'dual',
+          name: 'Dual fuel',
+          priceLines: [],
+          unitKind: 'heatPump',
+          tier: 'singleSpeed',
+          nominalTons: 3,
+          ratings: {},
+          furnace: { fuel: 'naturalGas', afueFrac: 0.95, switchOverF: 30 },
+        },
+      ],
+    });
+    const dual = scenarioNamed(energyOf(visit, exampleLoss, climate), 'dual');
+    expect(dual.likely.unmetHeatingHours).toBe(0);
+    expect(dual.balance.some((p) => (p.furnaceBtuh ?? 0) > 40_000)).toBe(true);
+  });
+});
+
 describe('identity: a year with two fuels', () => {
   const replace: Choice = {
     kind: 'replace',
@@ -56,11 +93,18 @@ describe('identity: a year with two fuels', () => {
     nominalTons: 3,
     ratings: { seer2BtuPerWh: 14.3, hspf2BtuPerWh: 7.5 },
   };
-  const visit = exampleVisit({ choices: [replace, { ...replace, id: 'electric' }] });
-  const healthy = healthyUnit({ unit: visit.unit, visitDate: visit.visitDate });
   const climate = climateFor({ kind: 'city', city: 'st-louis-mo' });
-  const energyWith = (own: Furnace) =>
-    yearlyEnergy({ visit, healthy, loss: exampleLoss, climate, furnaces: { dual: own } });
+  const energyWith = (own: Furnace) => {
+    const { fuel, efficiencyFrac: afueFrac, outputBtuh, switchOverF } = own;
+    const visit = exampleVisit({
+      fuelPrices: { gasUsdPerTherm: own.usdPerMmbtu / 10 },
+      choices: [
+        { ...replace, furnace: { fuel, afueFrac, outputBtuh, switchOverF } },
+        { ...replace, id: 'electric' },
+      ],
+    });
+    return energyOf(visit, exampleLoss, climate);
+  };
   const result = energyWith(furnace);
   const dual = scenarioNamed(result, 'dual').likely;
   const electric = scenarioNamed(result, 'electric').likely;

@@ -3,7 +3,6 @@ import { healthyUnit } from '@/lib/diagnostics/healthy-unit/healthy-unit';
 import { steadyState } from '@/lib/diagnostics/healthy-unit/steady-state';
 import { cities } from '@/lib/energy/city-list';
 import { climateFor } from '@/lib/energy/climate';
-import defaults from '@/lib/energy/data/load-defaults.json';
 import { coolingLoadBtuh, heatingLoadBtuh, houseLoad } from '@/lib/energy/house-load';
 import assumptions from '@/lib/visit/data/assumptions.json';
 import { exampleVisit } from './example-visit';
@@ -71,30 +70,72 @@ describe('wiring: what moves the load', () => {
     expect(own.coolingBtuhPerF).toBeCloseTo((load.coolingBtuhPerF * 1.15) / 2, 9);
   });
 
-  it('at low and high need each slope and balance goes 0.7071 of its way, in the direction of less or more', () => {
-    const [low, high] = [
-      houseLoad(visit, healthy, atlanta, 'low'),
-      houseLoad(visit, healthy, atlanta, 'high'),
-    ];
-    const { heatingBalanceF, coolingBalanceF, sizingFactorFrac } = assumptions.values;
-    const part = (likely: number, end: number) => likely + Math.SQRT1_2 * (end - likely);
-    expect(low.heatingBalanceF).toBeCloseTo(part(heatingBalanceF.likely, heatingBalanceF.low), 9);
-    expect(low.coolingBalanceF).toBeCloseTo(part(coolingBalanceF.likely, coolingBalanceF.high), 9);
-    expect(high.heatingBalanceF).toBeCloseTo(part(heatingBalanceF.likely, heatingBalanceF.high), 9);
-    expect(high.coolingBalanceF).toBeCloseTo(part(coolingBalanceF.likely, coolingBalanceF.low), 9);
-    const { low: least, likely, high: most } = defaults.heatLossPerCooling;
-    expect(low.heatingBtuhPerF / load.heatingBtuhPerF).toBeCloseTo(part(likely, least) / likely, 9);
-    expect(high.heatingBtuhPerF / load.heatingBtuhPerF).toBeCloseTo(part(likely, most) / likely, 9);
-    // Atlanta's design temperature lies far above either balance: the load there goes with the sizing factor alone
-    const atDesign = (l: typeof load) => coolingLoadBtuh(l, atlanta.coolingDesignF);
-    expect(atDesign(load) / atDesign(low)).toBeCloseTo(
-      part(sizingFactorFrac.likely, sizingFactorFrac.high) / sizingFactorFrac.likely,
+  it('each assumed part moves by itself, all the way to the end at which less or more is asked for', () => {
+    const at = (moves: Parameters<typeof houseLoad>[3]) => houseLoad(visit, healthy, atlanta, moves);
+    const { heatingBalanceF, coolingBalanceF, sizingFactorFrac, heatLossPerTon } = assumptions.values;
+    expect(at({ heatingBalance: -1 }).heatingBalanceF).toBe(heatingBalanceF.low);
+    expect(at({ heatingBalance: 1 }).heatingBalanceF).toBe(heatingBalanceF.high);
+    expect(at({ coolingBalance: -1 }).coolingBalanceF).toBe(coolingBalanceF.high);
+    expect(at({ coolingBalance: 1 }).coolingBalanceF).toBe(coolingBalanceF.low);
+    const loss = heatLossPerTon;
+    expect(at({ heatingSlope: -1 }).heatingBtuhPerF / load.heatingBtuhPerF).toBeCloseTo(
+      loss.low / loss.likely,
       9,
     );
-    expect([low.heatingRoomF, low.coolingRoomWetBulbF]).toEqual([
-      load.heatingRoomF,
-      load.coolingRoomWetBulbF,
-    ]);
+    expect(at({ heatingSlope: 0.5 }).heatingBtuhPerF / load.heatingBtuhPerF).toBeCloseTo(
+      (loss.likely + loss.high) / 2 / loss.likely,
+      9,
+    );
+    expect(at({ coolingSlope: -1 }).coolingBtuhPerF / load.coolingBtuhPerF).toBeCloseTo(
+      sizingFactorFrac.likely / sizingFactorFrac.high,
+      9,
+    );
+    expect(at({ heatingSlope: 1, coolingSlope: 1 })).toMatchObject({
+      heatingBalanceF: load.heatingBalanceF,
+      coolingBalanceF: load.coolingBalanceF,
+      heatingRoomF: load.heatingRoomF,
+    });
+  });
+
+  it('set-back counts as the mean room temperature of the day: 6 F for 8 hours are 2 F', () => {
+    const site = { ...visit.site, heatingSetpointF: 70, heatingSetbackFd: 6, heatingSetbackHoursPerDay: 8 };
+    const back = houseLoad({ ...visit, site }, healthy, atlanta);
+    expect(back.heatingBalanceF).toBeCloseTo(load.heatingBalanceF - 2, 9);
+    expect(back.heatingRoomF).toBe(68);
+    const up = { ...visit.site, coolingSetupFd: 4, coolingSetupHoursPerDay: 6 };
+    expect(houseLoad({ ...visit, site: up }, healthy, atlanta).coolingBalanceF).toBeCloseTo(
+      load.coolingBalanceF + 1,
+      9,
+    );
+    const unsaid = { ...visit.site, heatingSetbackFd: 6 };
+    expect(houseLoad({ ...visit, site: unsaid }, healthy, atlanta).heatingRoomF).toBe(68);
+  });
+
+  it('an older or worse insulated house of one floor area never needs less; its own slope wins over its age', () => {
+    const at = (site: Partial<typeof visit.site>) =>
+      houseLoad({ ...visit, site: { ...visit.site, floorAreaFt2: 2_000, ...site } }, healthy, atlanta);
+    const years = [1930, 1965, 1990, 2005, 2020].map((builtYear) => at({ builtYear }));
+    years.slice(1).forEach((younger, i) => {
+      expect(younger.heatingBtuhPerF).toBeLessThan(years[i]?.heatingBtuhPerF ?? 0);
+      expect(younger.coolingBtuhPerF).toBeLessThan(years[i]?.coolingBtuhPerF ?? 0);
+    });
+    expect(at({ builtYear: 1990 }).heatingBtuhPerF).toBe(660);
+    expect(at({ builtYear: 1990, insulation: 'poor' }).heatingBtuhPerF).toBe(825);
+    expect(at({ insulation: 'good' }).heatingBtuhPerF).toBeCloseTo(0.8 * 760, 9);
+    const own = {
+      key: 'heatLossPerFloor' as const,
+      low: 200,
+      likely: 300,
+      high: 400,
+      source: 'load calculation',
+    };
+    const told = houseLoad(
+      { ...visit, assumptions: [own], site: { ...visit.site, floorAreaFt2: 2_000, builtYear: 1930 } },
+      healthy,
+      atlanta,
+    );
+    expect(told.heatingBtuhPerF).toBe(600);
+    expect(at({ builtYear: 1990 }).source).toContain('age and insulation');
   });
 
   it('floor area, when known, sets both slopes', () => {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { healthyUnit } from '@/lib/diagnostics/healthy-unit/healthy-unit';
-import type { EnergyYear } from '@/lib/energy/energy-result';
-import { replacementUnit } from '@/lib/energy/yearly-energy';
+import type { EnergyTotals } from '@/lib/energy/energy-result';
+import { replacementUnit } from '@/lib/energy/scenarios';
 import { energyOf, exampleVisit, leave, scenarioNamed } from './example-visit';
 
 const newPump = {
@@ -31,7 +31,7 @@ const visit = exampleVisit({
 const result = energyOf(visit);
 
 /** Cost of a year that must be there. */
-const usd = (year: EnergyYear | undefined) => year?.costUsd ?? Number.NaN;
+const usd = (year: EnergyTotals | undefined) => year?.costUsd ?? Number.NaN;
 
 describe('identity: ranges', () => {
   it('as found, the loss and the need of the house add by root sum of squares', () => {

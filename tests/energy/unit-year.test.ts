@@ -5,9 +5,11 @@ import { climateFor } from '@/lib/energy/climate';
 import { hoursByMonthAndBin } from '@/lib/energy/climate-model';
 import type { EnergyYear } from '@/lib/energy/energy-result';
 import { coolingLoadBtuh, heatingLoadBtuh, houseLoad } from '@/lib/energy/house-load';
+import { type LossRatios, noLoss } from '@/lib/energy/loss-ratios';
 import { pricingOf } from '@/lib/energy/tariff/pricing';
 import { unitBins } from '@/lib/energy/unit-bins';
-import { type LossRatios, noLoss, unitYear, type YearContext } from '@/lib/energy/unit-year';
+import { unitTotals, unitYear } from '@/lib/energy/unit-year';
+import type { YearContext } from '@/lib/energy/year-context';
 import { exampleVisit } from './example-visit';
 
 const visit = exampleVisit();
@@ -41,11 +43,37 @@ describe('identity: the year adds up', () => {
     const y = year();
     expect(kwhParts(y)).toBeCloseTo(y.totalKwh, 6);
     expect(y.byMonth).toHaveLength(12);
-    const months = y.byMonth.reduce((a, m) => a + m.heatingKwh + m.stripKwh + m.coolingKwh + m.otherKwh, 0);
+    const months = y.byMonth.reduce(
+      (a, m) => a + m.heatingKwh + m.stripKwh + m.coolingKwh + m.blowerKwh + m.standbyKwh,
+      0,
+    );
     expect(months).toBeCloseTo(y.totalKwh, 6);
     expect(y.byMonth.reduce((a, m) => a + m.costUsd, 0)).toBeCloseTo(y.costUsd, 6);
     expect(y.costUsd).toBeCloseTo(y.totalKwh * 0.15, 9);
     expect(y.co2Lb).toBeCloseTo(y.totalKwh * 0.6, 9);
+  });
+
+  it('the year without its months has the same totals, by hour and in tiers', () => {
+    const tiered = pricingOf(
+      {
+        kind: 'tiered',
+        seasons: [
+          {
+            months: [1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12],
+            tiers: [{ upToKwh: 900, energyUsdPerKwh: 0.1 }, { energyUsdPerKwh: 0.2 }],
+          },
+        ],
+      },
+      climate,
+    );
+    for (const pricing of [context.pricing, tiered]) {
+      const { byMonth: _, ...whole } = year(noLoss, { pricing });
+      const totals = unitTotals(bins, noLoss, { ...context, pricing });
+      expect(Object.keys(totals).sort()).toEqual(Object.keys(whole).sort());
+      for (const [key, value] of Object.entries(totals)) {
+        expect(value / (whole[key as keyof typeof whole] ?? Number.NaN) || 1).toBeCloseTo(1, 9);
+      }
+    }
   });
 
   it('energy closes in each bin: asked for = delivered + unmet', () => {

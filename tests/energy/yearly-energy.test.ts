@@ -58,7 +58,8 @@ describe('wiring: scenarios', () => {
     const healthy = scenarioNamed(result, 'healthy');
     const repaired = scenarioNamed(result, 'perfect');
     expect(repaired.likely).toEqual(healthy.likely);
-    expect(repaired.severe).toEqual(healthy.likely);
+    expect(repaired.severe).toEqual(healthy.severe);
+    expect(repaired.severe.costUsd).toBeCloseTo(healthy.likely.costUsd, 9);
     expect(repaired.costUsd.high).toBeCloseTo(healthy.costUsd.high, 9);
     expect(repaired.balancePointF).toBe(healthy.balancePointF);
   });

@@ -18,6 +18,8 @@ function year(costUsd: number): EnergyYear {
     heatDeliveredBtu: 0,
     coolingDeliveredBtu: 0,
     unmetHours: 0,
+    unmetHeatingHours: 0,
+    unmetCoolingHours: 0,
     unmetBtu: 0,
     co2Lb: 0,
     byMonth: [],

@@ -2,9 +2,12 @@ import { findRoot } from '../../math/brent';
 import type { Saying } from '../../visit/wording';
 import rules from '../data/bill-rules.json';
 import type { HouseLoad } from '../house-load';
+import type { LossRatios } from '../loss-ratios';
 import type { UnitBins } from '../unit-bins';
-import { type LossRatios, unitYear, type YearContext } from '../unit-year';
+import { unitTotals } from '../unit-year';
+import type { HouseModel, YearContext } from '../year-context';
 import type { BillUse } from './bill-use';
+import type { Interval } from './change-point-model';
 
 export type BilledLoad = { readonly load: HouseLoad; readonly notes: readonly Saying[] };
 
@@ -32,7 +35,7 @@ export function loadFromBills(
   if (use.fit === undefined || use.verdict === 'unusable') return { load, notes: [{ code: 'billsNotUsed' }] };
   const notes: Saying[] = [];
   const balanced = withBalances(load, use);
-  const kwhOf = (trial: HouseLoad): number => unitYear(bins, ratios, { ...context, load: trial }).totalKwh;
+  const kwhOf = (trial: HouseLoad): number => unitTotals(bins, ratios, { ...context, load: trial }).totalKwh;
   const standby = kwhOf({ ...balanced, heatingBtuhPerF: 0, coolingBtuhPerF: 0 });
   const heating = scaled(
     use.heatingKwhPerYear,
@@ -59,6 +62,39 @@ export function loadFromBills(
     },
     notes,
   };
+}
+
+/**
+ * The billed load at the ends of what the fit leaves open: each slope by its own interval, 10 and 90 % points.
+ *
+ * @param use    split of the bills, usable
+ * @param model  house with the load scaled to the bills
+ * @returns less and more; more never asks for heating and cooling beyond all that was billed
+ * Check: tests/energy/bills/load-from-bills.test.ts
+ */
+export function billedEnds(use: BillUse, model: HouseModel): { low: HouseModel; high: HouseModel } {
+  const { fit, heatingKwhPerYear, coolingKwhPerYear, baseKwhPerYear } = use;
+  const weather = heatingKwhPerYear + coolingKwhPerYear;
+  const most = weather > 0 ? Math.min(1, Math.max(0, baseKwhPerYear) / weather) : 0;
+  const half = (slope: number | undefined, interval: Interval | undefined): number => {
+    if (slope === undefined || slope <= 0 || interval === undefined) return 0;
+    const reach = (interval.high - interval.low) / 2 / slope;
+    return Math.min(most, reach * rules.intervalTo80Frac.value);
+  };
+  const heating = half(fit?.heatingKwhPerDayF, fit?.intervals.heatingKwhPerDayF);
+  const cooling = half(fit?.coolingKwhPerDayF, fit?.intervals.coolingKwhPerDayF);
+  const parts = [heating * heatingKwhPerYear, cooling * coolingKwhPerYear];
+  const sum = parts.reduce((a, b) => a + b, 0);
+  const share = sum > 0 ? Math.hypot(...parts) / sum : 1;
+  const at = (sign: 1 | -1): HouseModel => ({
+    ...model,
+    load: {
+      ...model.load,
+      heatingBtuhPerF: model.load.heatingBtuhPerF * (1 + sign * share * heating),
+      coolingBtuhPerF: model.load.coolingBtuhPerF * (1 + sign * share * cooling),
+    },
+  });
+  return { low: at(-1), high: at(1) };
 }
 
 function withBalances(load: HouseLoad, use: BillUse): HouseLoad {

@@ -65,12 +65,36 @@ describe('identity: the load scaled to the bills', () => {
     expect(result.load.coolingBalanceF).toBeCloseTo(66, 6);
   });
 
-  it('a load set by bills keeps no range of an assumed need', () => {
-    const ends = (r: typeof result) => r.scenarios.flatMap((s) => [s.loadLow, s.loadHigh]);
-    expect(ends(result).length).toBeGreaterThanOrEqual(4);
-    expect(ends(result).filter((year) => year !== undefined)).toEqual([]);
-    const plain = yearlyEnergy({ visit, healthy, loss: exampleLoss, climate });
-    expect(ends(plain).filter((year) => year === undefined)).toEqual([]);
+  it('bills leave only the range of their own scatter: next to none on a line, more when scattered', () => {
+    const signs = [1, -1, -1, 1, 1, -1, 1, -1, -1, 1, -1, 1];
+    const scattered = (size: number) =>
+      withBills(bills.map((b, i) => ({ ...b, kwh: b.kwh * (1 + size * (signs[i] ?? 0)) })));
+    const width = (r: typeof result) => {
+      const { likely, loadLow, loadHigh } = scenarioNamed(r, 'asFound');
+      return ((loadHigh?.costUsd ?? Number.NaN) - (loadLow?.costUsd ?? Number.NaN)) / likely.costUsd;
+    };
+    expect(width(result)).toBeLessThan(0.001);
+    expect(width(scattered(0.08))).toBeGreaterThan(0.02);
+    expect(width(scattered(0.16))).toBeGreaterThan(width(scattered(0.08)));
+    expect(width(yearlyEnergy({ visit, healthy, loss: exampleLoss, climate }))).toBeGreaterThan(0.2);
+  });
+
+  it('even at the upper end heating and cooling never ask for more than all that was billed', () => {
+    const signs = [1, -1, -1, 1, 1, -1, 1, -1, -1, 1, -1, 1];
+    const tight = billsWith(1.5, 1.4, 1.7).map((b, i) => ({
+      ...b,
+      kwh: b.kwh * (1 + 0.15 * (signs[i] ?? 0)),
+    }));
+    const r = withBills(tight);
+    const { baseKwhPerYear = 0, heatingKwhPerYear = 0, coolingKwhPerYear = 0 } = r.bills ?? {};
+    const high = scenarioNamed(r, 'asFound').loadHigh?.totalKwh ?? Number.NaN;
+    expect(r.load.basis).toBe('bill');
+    expect(high).toBeGreaterThan(scenarioNamed(r, 'asFound').likely.totalKwh);
+    // standby is part of the unit's use and of the billed base
+    const standby = scenarioNamed(r, 'asFound').likely.standbyKwh;
+    expect(high - standby).toBeLessThanOrEqual(
+      (baseKwhPerYear + heatingKwhPerYear + coolingKwhPerYear) * 1.001,
+    );
   });
 
   it('no saving exceeds what is spent on heating and cooling', () => {
