@@ -2,6 +2,7 @@
 import path from 'node:path';
 import { tableText } from '../lib/sheet/comparison-table';
 import { benchAppraisal } from './bench-appraisal';
+import { benchEnergy } from './bench-energy';
 import { benchPdf } from './bench-pdf';
 import { benchRefrigerant } from './bench-refrigerant';
 
@@ -18,6 +19,11 @@ print(
   'Refrigerant call: table against equation of state',
   ['call', 'table', 'equation', 'ratio'],
   benchRefrigerant(),
+);
+print(
+  'Energy of a year, all scenarios with their ranges: against a bare loop over the same 12 x 24 x 5-F bins',
+  ['visit', 'scenarios', 'yearlyEnergy()', 'bare loop', 'ratio'],
+  benchEnergy(demo),
 );
 print('Appraisal', ['visit', 'appraise()', 'sheet as data', 'ratio'], await benchAppraisal(demo));
 print(

@@ -68,7 +68,8 @@ function settingsOf(
   return { cyclicFrac: input.cyclicFrac, mixing: input.mixing ?? 'share', blowerSign };
 }
 
-const idleHeating: HeatingHour = {
+/** No heating asked for. */
+export const idleHeating: HeatingHour = {
   outdoorW: 0,
   stripW: 0,
   blowerW: 0,
@@ -115,5 +116,11 @@ export type CoolingHourInput = {
 export function coolingHour(input: CoolingHourInput): CoolingHour {
   if (input.loadBtuh <= 0) return { ...off, unmetBtuh: 0 };
   const running = runSteps(input.steps, input.loadBtuh, settingsOf(input, -1));
-  return { ...running, unmetBtuh: input.loadBtuh - running.deliveredBtuh };
+  return {
+    outdoorW: running.outdoorW,
+    blowerW: running.blowerW,
+    runningFrac: running.runningFrac,
+    deliveredBtuh: running.deliveredBtuh,
+    unmetBtuh: input.loadBtuh - running.deliveredBtuh,
+  };
 }

@@ -1,6 +1,6 @@
 import { frostFactor } from '../diagnostics/healthy-unit/performance-curve';
-import type { CompressorStep } from '../diagnostics/healthy-unit/run-steps';
-import { coolingHour, heatingHour } from './bin-hour';
+import { type CompressorStep, off } from '../diagnostics/healthy-unit/run-steps';
+import { coolingHour, heatingHour, idleHeating } from './bin-hour';
 import defaults from './data/load-defaults.json';
 import { type FurnaceHour, withFurnace } from './furnace';
 import { coolingLoadBtuh, heatingLoadBtuh } from './house-load';
@@ -33,12 +33,15 @@ export function binMeans(bins: UnitBins, bin: number, ratios: LossRatios, contex
   const outdoorF = bins.binF[bin] ?? 0;
   const { unit } = bins;
   const coolingBtuh = coolingLoadBtuh(context.load, outdoorF);
-  const cooling = coolingHour({
-    loadBtuh: coolingBtuh,
-    steps: lossy(bins.cooling[bin] ?? [], ratios.coolingCapacity, ratios.coolingPower),
-    cyclicFrac: cyclicFrac(unit.cooling.cyclicFrac, context),
-    mixing: unit.cooling.speeds?.mixing ?? 'share',
-  });
+  const cooling =
+    coolingBtuh <= 0
+      ? idleCooling
+      : coolingHour({
+          loadBtuh: coolingBtuh,
+          steps: lossy(bins.cooling[bin] ?? [], ratios.coolingCapacity, ratios.coolingPower),
+          cyclicFrac: cyclicFrac(unit.cooling.cyclicFrac, context),
+          mixing: unit.cooling.speeds?.mixing ?? 'share',
+        });
   const heating = context.heats ? heatingInBin(bins, bin, ratios, context) : undefined;
   const running = Math.min(1, cooling.runningFrac + (heating?.runningFrac ?? 0));
   const open = defaults.unmetShareFrac.value;
@@ -73,6 +76,7 @@ export function heatingInBin(
   const { unit, furnace } = bins;
   const outdoorF = bins.binF[bin] ?? 0;
   const loadBtuh = heatingLoadBtuh(model.load, outdoorF);
+  if (loadBtuh <= 0) return idleInBin;
   const hour = heatingHour({
     loadBtuh,
     steps: heatingStepsOf(bins.heating[bin] ?? [], outdoorF, ratios, model),
@@ -81,9 +85,25 @@ export function heatingInBin(
     cyclicFrac: cyclicFrac(unit.heating?.cyclicFrac ?? 0, model),
     mixing: unit.heating?.speeds?.mixing ?? 'share',
   });
-  if (furnace === undefined) return { ...hour, furnaceBtuh: 0, fuelBtuh: 0, loadBtuh };
-  return { ...withFurnace(hour, furnace, unit.blowerW), loadBtuh };
+  const behind = furnace === undefined ? undefined : withFurnace(hour, furnace, unit.blowerW);
+  const whole = behind ?? hour;
+  // spelt out: spreading objects here is most of the time of a year
+  return {
+    outdoorW: whole.outdoorW,
+    stripW: whole.stripW,
+    blowerW: whole.blowerW,
+    runningFrac: whole.runningFrac,
+    compressorBtuh: whole.compressorBtuh,
+    stripBtuh: whole.stripBtuh,
+    unmetBtuh: whole.unmetBtuh,
+    furnaceBtuh: behind?.furnaceBtuh ?? 0,
+    fuelBtuh: behind?.fuelBtuh ?? 0,
+    loadBtuh,
+  };
 }
+
+const idleCooling = { ...off, unmetBtuh: 0 };
+const idleInBin = { ...idleHeating, furnaceBtuh: 0, fuelBtuh: 0, loadBtuh: 0 };
 
 /**
  * Speeds in heating with the loss and with what frost takes more or less than the model says.
@@ -95,7 +115,7 @@ export function heatingStepsOf(
   outdoorF: number,
   ratios: LossRatios,
   model: HouseModel,
-): CompressorStep[] {
+): readonly CompressorStep[] {
   const k = model.frostRatio ?? 1;
   if (k === 1) return lossy(steps, ratios.heatingCapacity, ratios.heatingPower);
   const frost = frostFactor(outdoorF);
@@ -108,7 +128,12 @@ export function heatingStepsOf(
 }
 
 /** Speeds with a loss: less at the coil, more at the outdoor unit, the blower as it was. */
-export function lossy(steps: readonly CompressorStep[], capacity: number, power: number): CompressorStep[] {
+export function lossy(
+  steps: readonly CompressorStep[],
+  capacity: number,
+  power: number,
+): readonly CompressorStep[] {
+  if (capacity === 1 && power === 1) return steps;
   return steps.map((step) => ({
     grossBtuh: step.grossBtuh * capacity,
     outdoorW: step.outdoorW * power,

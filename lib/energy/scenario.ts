@@ -31,8 +31,10 @@ export function scenarioOf(
   const year = (end: keyof LossEnds, share: number): EnergyTotals =>
     unitTotals(bins, recovered(ends[end], share), context);
   const likely = unitYear(bins, ratios, context);
-  const mild = year('mild', back.likely);
-  const severe = year('severe', back.likely);
+  // a unit with nothing wrong has one loss at all ends
+  const { byMonth: _, ...whole } = likely;
+  const mild = ends.mild === ends.likely ? whole : year('mild', back.likely);
+  const severe = ends.severe === ends.likely ? whole : year('severe', back.likely);
   const recovery =
     recoveredFrac === undefined
       ? {}

@@ -20,8 +20,6 @@ export type BillUse = {
   readonly points: readonly (BillPoint & Bill)[];
   /** The fitted line at each point, for the plot [kWh/day]. */
   readonly expectedKwhPerDay: readonly number[];
-  /** Corners of the fitted line over the temperatures of the bills, for the plot; rising. */
-  readonly line: readonly BillPoint[];
   /** In a year of the climate's monthly mean temperatures [kWh]. */
   readonly baseKwhPerYear: number;
   readonly heatingKwhPerYear: number;
@@ -77,25 +75,12 @@ export function billUse(input: BillUseInput): BillUse {
     verdict,
     points,
     expectedKwhPerDay: points.map((q) => expectedKwhPerDay(fit, q.meanF)),
-    line: cornersOf(fit, points),
     baseKwhPerYear: year(() => fit.baseKwhPerDay),
     heatingKwhPerYear: year((f) => heatingKwhPerDay(fit, f)),
     coolingKwhPerYear: year((f) => coolingKwhPerDay(fit, f)),
     temperatures,
     notes: [...notes, ...why],
   };
-}
-
-function cornersOf(fit: ChangePointFit, points: readonly BillPoint[]): BillPoint[] {
-  const at = points.map((q) => q.meanF);
-  const [lowF, highF] = [Math.min(...at), Math.max(...at)];
-  const bends = [fit.heatingChangeF, fit.coolingChangeF].filter(
-    (f): f is number => f !== undefined && f > lowF && f < highF,
-  );
-  return [...new Set([lowF, ...bends, highF])].map((meanF) => ({
-    meanF,
-    kwhPerDay: expectedKwhPerDay(fit, meanF),
-  }));
 }
 
 function verdictOf(

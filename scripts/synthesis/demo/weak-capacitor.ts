@@ -1,6 +1,7 @@
 import type { Visit } from '../../../lib/visit/visit';
 import { synthesise } from '../synthesise';
 import type { UnitSpec } from '../unit-spec';
+import { inventedBills } from './bills';
 import {
   capacitorReadings,
   equipment,
@@ -28,7 +29,36 @@ const unit: UnitSpec = {
   airflowCfmPerTon: 420,
 };
 
-/** A nearly new R-454B unit at 5,400 ft: every pressure is right, but the compressor draws too many amps. */
+/** The year since the unit was put in. */
+const bills = inventedBills(
+  {
+    baseKwhPerDay: 18.5,
+    heatingKwhPerDayF: 1.55,
+    heatingBelowF: 60,
+    coolingKwhPerDayF: 1.3,
+    coolingAboveF: 66,
+    usdPerKwh: 0.146,
+    fixedUsd: 11,
+  },
+  '2025-07-11',
+  [
+    { readOn: '2025-08-12', meanOutdoorF: 75 },
+    { readOn: '2025-09-11', meanOutdoorF: 70 },
+    { readOn: '2025-10-10', meanOutdoorF: 61 },
+    { readOn: '2025-11-11', meanOutdoorF: 50 },
+    { readOn: '2025-12-11', meanOutdoorF: 39 },
+    { readOn: '2026-01-13', meanOutdoorF: 31 },
+    { readOn: '2026-02-11', meanOutdoorF: 29 },
+    { readOn: '2026-03-12', meanOutdoorF: 37 },
+    { readOn: '2026-04-13', meanOutdoorF: 45 },
+    { readOn: '2026-05-12', meanOutdoorF: 54 },
+    { readOn: '2026-06-11', meanOutdoorF: 63 },
+    { readOn: '2026-07-13', meanOutdoorF: 73 },
+  ],
+);
+
+/** A nearly new R-454B unit at 5,400 ft: every pressure is right, but the compressor draws too many amps. A year of
+ * bills and a time-of-use tariff set the house and its price. */
 export function weakCapacitor(): Visit {
   const { run } = synthesise(
     unit,
@@ -62,6 +92,9 @@ export function weakCapacitor(): Visit {
       floorAreaFt2: 1800,
       heatingSetpointF: 69,
       coolingSetpointF: 75,
+      builtYear: 1996,
+      heatingComfort: 'keepsUp',
+      coolingComfort: 'keepsUp',
     },
     unit: {
       kind: 'heatPump',
@@ -79,7 +112,38 @@ export function weakCapacitor(): Visit {
     runs: [run],
     observations: [{ id: 'breakerTrips', note: 'Twice this month, at start.' }],
     suspectedCause: { cause: 'runCapacitorWeak', note: 'Pressures in order, amps high, 35 of 45 µF.' },
-    tariff: { kind: 'flat', energyUsdPerKwh: 0.151, fixedUsdPerMonth: 11 },
+    tariff: {
+      kind: 'timeOfUse',
+      periods: [
+        {
+          label: 'Summer peak',
+          months: [6, 7, 8, 9],
+          days: 'weekdays',
+          fromHour: 15,
+          toHour: 19,
+          energyUsdPerKwh: 0.312,
+        },
+        {
+          label: 'Summer shoulder',
+          months: [6, 7, 8, 9],
+          days: 'weekdays',
+          fromHour: 13,
+          toHour: 15,
+          energyUsdPerKwh: 0.204,
+        },
+        {
+          label: 'Winter peak',
+          months: [1, 2, 3, 4, 5, 10, 11, 12],
+          days: 'weekdays',
+          fromHour: 15,
+          toHour: 19,
+          energyUsdPerKwh: 0.196,
+        },
+      ],
+      otherUsdPerKwh: 0.127,
+      fixedUsdPerMonth: 11,
+    },
+    bills,
     choices: [
       leave,
       {
