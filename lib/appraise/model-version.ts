@@ -5,6 +5,8 @@
  * 1.1.0  what a repair gives back follows the causes found and the shares of the loss, right and wrong cause are in the
  *        range, risk goes by cause, advice is given at about four chances in five;
  *        blower power from the watts, airflow and static read; cycling, frost and heat loss carry a range of their own,
- *        added as independent; bills, tariffs, own weather, set-back and furnaces count where a visit has them
+ *        added as independent; bills, tariffs, own weather, set-back and furnaces count where a visit has them;
+ *        causes: flow through coil and compressor, standing pressure and reversing-valve rise as evidence; air in the
+ *        circuit in two variants
  */
 export const MODEL_VERSION = '1.1.0';

@@ -25,6 +25,11 @@ export const Run = z.strictObject({
     -40,
     180,
   ).optional(),
+  suctionBeforeValveF: quantity('Suction line before the reversing valve', 'F', -40, 130).optional(),
+  statedSuperheatFd: quantity('Superheat as shown by the gauge', 'Fd', -20, 120).optional(),
+  statedSubcoolingFd: quantity('Subcooling as shown by the gauge', 'Fd', -20, 80).optional(),
+  standingPsig: quantity('Standing pressure, compressor off', 'psig', 0, 500).optional(),
+  standingCoilAirF: quantity('Air at the outdoor coil during the standing test', 'F', -20, 130).optional(),
 
   outdoorAirF: quantity('Outdoor air', 'F', -40, 130).optional(),
   returnAirF: quantity('Return air', 'F', 40, 110).optional(),

@@ -13,6 +13,8 @@ export type CycleState = {
   readonly suctionPsia: number;
   readonly dischargePsia: number;
   readonly suctionBtuLb: number;
+  /** Of the gas on its way back, before the reversing valve adds what leaks through it. */
+  readonly returnedBtuLb: number;
   readonly evaporatorFlowLbHr: number;
   readonly compression: Compression;
   readonly condenser: CondenserState;
@@ -67,7 +69,11 @@ export function cycleState(
   });
   const dropPsi = operation.liquidDropPsi * (flow / circuit.ratedFlowLbHr) ** 2;
   const upstreamPsia = Math.max(low.psia + 1, dischargePsia - dropPsi);
-  const entering = enteringState(fluid, { psia: upstreamPsia, enthalpyBtuLb: condenser.outletBtuLb });
+  const entering = enteringState(fluid, {
+    psia: upstreamPsia,
+    enthalpyBtuLb: condenser.outletBtuLb,
+    airInRefrigerantFrac: operation.airInRefrigerantPsi / dischargePsia,
+  });
   const evaporator = evaporate({
     coil: circuit.evaporator,
     fluid,
@@ -109,6 +115,7 @@ export function cycleState(
     suctionPsia: low.psia,
     dischargePsia,
     suctionBtuLb,
+    returnedBtuLb: returned,
     evaporatorFlowLbHr: flow,
     compression,
     condenser,

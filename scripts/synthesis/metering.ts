@@ -17,6 +17,8 @@ export type Liquid = {
   /** Pressure in front of the device, after any restriction [psia]. */
   readonly psia: number;
   readonly enthalpyBtuLb: number;
+  /** Share of air in the pressure; left out = none. */
+  readonly airInRefrigerantFrac?: number;
 };
 
 /** What a restriction upstream leaves in front of the device. */
@@ -29,8 +31,15 @@ export type Entering = {
   readonly flashPsia: number;
 };
 
+/**
+ * Liquid, or the mixture a flash or an overfilled condenser leaves, in front of the device.
+ *
+ * Where gas leaves the condenser with the liquid, refrigerant boils at its own share of the pressure (Dalton), not at
+ * the whole of it: air pushes the liquid on without condensing the gas in it.
+ */
 export function enteringState(fluid: Fluid, liquid: Liquid): Entering {
-  const edge = fluid.saturatedAt(liquid.psia);
+  const ownPsia = liquid.psia * (1 - (liquid.airInRefrigerantFrac ?? 0));
+  const edge = fluid.saturatedAt(ownPsia);
   if (liquid.enthalpyBtuLb <= edge.liquidBtuLb) {
     const liquidF = fluid.liquidF(liquid.enthalpyBtuLb);
     return {
@@ -45,7 +54,7 @@ export function enteringState(fluid: Fluid, liquid: Liquid): Entering {
     liquidF: edge.bubbleF,
     qualityFrac,
     densityLbFt3: twoPhaseDensity(edge, qualityFrac),
-    flashPsia: liquid.psia,
+    flashPsia: ownPsia,
   };
 }
 

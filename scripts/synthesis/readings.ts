@@ -5,6 +5,7 @@ import { BTUH_PER_W } from './compressor';
 import { compressorConstants, fanConstants, ratingPoint } from './constants';
 import type { CycleState } from './cycle-state';
 import { type Air, airFromHumidity, airFromWetBulb, airOf, barometerPsia, wetBulbF } from './moist-air';
+import { circuitOf } from './operation';
 import type { Conditions, ImposedFault } from './unit-spec';
 
 /** True values of everything an instrument could read in this state. */
@@ -12,6 +13,7 @@ export type TrueReadings = Partial<Record<ReadingName, number>>;
 
 const DEFAULT_V = 240;
 const DEFAULT_CAP_UF = { compressor: 40, fan: 5 } as const;
+const RANKINE = 459.67;
 const WINTER_INDOOR_HUMIDITY_FRAC = 0.4;
 
 /**
@@ -33,6 +35,7 @@ export function trueReadings(
   const lineV = conditions.lineV ?? unit.spec.ratedV ?? DEFAULT_V;
   return {
     ...refrigerantReadings(unit, conditions, state),
+    ...standingReadings(unit, conditions, state),
     ...airReadings(unit, conditions, faults, state, lineV),
     ...electricReadings(unit, faults, state, lineV),
     ...electricHeatReadings(unit, conditions, faults, lineV),
@@ -59,6 +62,27 @@ function refrigerantReadings(unit: SimulatedUnit, conditions: Conditions, state:
     dischargeLineF: gas(state.dischargePsia, state.compression.dischargeBtuLb, high),
     liquidLineF: liquidF,
     liquidBeforeMeteringF: state.entering.liquidF,
+    ...(unit.spec.kind === 'heatPump'
+      ? { suctionBeforeValveF: gas(state.suctionPsia, state.returnedBtuLb, low) }
+      : {}),
+  };
+}
+
+/** Air spreads over the gas spaces of the stopped circuit, which stands at the outdoor temperature. */
+function standingReadings(unit: SimulatedUnit, conditions: Conditions, state: CycleState): TrueReadings {
+  const { fluid } = unit;
+  const circuit = circuitOf(unit, conditions.mode);
+  const { condenserFt3, evaporatorFt3, liquidLineFt3 } = circuit.volumes;
+  const barometer = barometerPsia(conditions.altitudeFt ?? 0);
+  const refrigerantPsia = (fluid.bubblePsia(conditions.outdoorF) + fluid.dewPsia(conditions.outdoorF)) / 2;
+  const runningPsi = state.dischargePsia - fluid.dewPsia(state.unknowns.condensingF);
+  const heldFt3 = state.chargeLb / fluid.liquidLbFt3(conditions.outdoorF);
+  const gasFt3 = Math.max(0.2 * condenserFt3, condenserFt3 + evaporatorFt3 + liquidLineFt3 - heldFt3);
+  const spread = ((1 - state.condenser.liquidFrac) * condenserFt3) / gasFt3;
+  const cooled = (conditions.outdoorF + RANKINE) / (state.unknowns.condensingF + RANKINE);
+  return {
+    standingPsig: refrigerantPsia + Math.max(0, runningPsi) * spread * cooled - barometer,
+    standingCoilAirF: conditions.outdoorF,
   };
 }
 

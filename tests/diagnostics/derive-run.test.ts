@@ -16,6 +16,9 @@ const everything = {
   dischargeLineF: 165,
   liquidLineF: 100,
   liquidBeforeMeteringF: 99,
+  suctionBeforeValveF: 53.5,
+  standingPsig: 275,
+  standingCoilAirF: 90,
   outdoorAirF: 90,
   returnAirF: 76,
   returnHumidityFrac: 0.5,
@@ -49,8 +52,8 @@ describe('all derived values of a run', () => {
   const values = deriveRun(contextOfRun(everything, { ratedV: 230, ratedLoadA: 16 }));
 
   it('wiring: full readings give every quantity once, with words, formula, source and inputs', () => {
-    expect(values).toHaveLength(34);
-    expect(new Set(values.map((value) => value.id)).size).toBe(34);
+    expect(values).toHaveLength(37);
+    expect(new Set(values.map((value) => value.id)).size).toBe(37);
     const words: Record<string, string> = wording;
     const lacking = values.filter(
       (value) =>

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { reversingValveRise, standingOverAir } from '@/lib/diagnostics/derived/circuit-tests';
 import { deriveRun } from '@/lib/diagnostics/derived/derive-run';
 import { dischargeSide, liquidSide } from '@/lib/diagnostics/derived/pressures';
 import {
@@ -155,6 +156,24 @@ describe('modes and air', () => {
     expect(drierDrop(context)).toMatchObject({ value: 5, unit: 'Fd' });
     // two clamps of 1 F each
     expect(drierDrop(context)?.sd).toBeCloseToWithin(Math.SQRT2, 1e-9);
+  });
+
+  // U.S. Army TM 55-1930-209-14P-15 and a trade note, read: at rest the pressure is that of saturation at the coil's
+  // temperature; R-22 at 80 F: 143.6 psig (published pressure-temperature chart).
+  it('outside: a stopped R-22 circuit at 80 F and 143.6 psig holds no air; 20 psi more is 8 F over the coil', () => {
+    const at = (standingPsig: number) =>
+      standingOverAir(
+        contextOfRun({ mode: 'cooling', standingPsig, standingCoilAirF: 80 }, { refrigerant: 'R-22' }),
+      );
+    expect(at(143.6)?.value).toBeCloseToWithin(0, 0.2);
+    expect(at(163.6)?.value).toBeCloseToWithin(8, 0.5);
+    expect(standingOverAir(contextOfRun({ mode: 'cooling', standingPsig: 150 }))).toBeUndefined();
+  });
+
+  it('identity: rise in the reversing valve is suction line after it less before it', () => {
+    const context = contextOfRun({ mode: 'heating', suctionLineF: 52, suctionBeforeValveF: 38 });
+    expect(reversingValveRise(context)).toMatchObject({ value: 14, unit: 'Fd' });
+    expect(reversingValveRise(contextOfRun({ mode: 'heating', suctionLineF: 52 }))).toBeUndefined();
   });
 
   it('property: a warmer suction line never lowers superheat, a higher suction pressure never raises it', () => {

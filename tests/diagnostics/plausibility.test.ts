@@ -233,6 +233,39 @@ describe('doubts', () => {
     expect(codes({ ...plausible, outdoorUnitW: 1_500 })).toContain('powerFactorLow');
   });
 
+  // Superheat and subcooling are differences of two readings (California Energy Commission 2008, RA3.2, read).
+  it('outside: a superheat or subcooling the gauge shows must be the difference of the readings behind it', () => {
+    const superheat = flagsOf({ ...plausible, statedSuperheatFd: 25 });
+    expect(superheat.map(({ code }) => code)).toEqual(['statedSuperheatContradicted']);
+    expect(superheat[0]).toMatchObject({
+      severity: 'conflict',
+      readings: ['statedSuperheatFd', 'suctionPsig', 'suctionLineF'],
+      values: { stated: 25 },
+    });
+    const subcooling = flagsOf({ ...plausible, statedSubcoolingFd: 2 });
+    expect(subcooling.map(({ code }) => code)).toEqual(['statedSubcoolingContradicted']);
+    expect(subcooling[0]?.readings).toEqual(['statedSubcoolingFd', 'dischargePsig', 'liquidLineF']);
+    expect(
+      say(
+        wording,
+        superheat[0]?.code === undefined
+          ? { code: '' }
+          : { code: 'flag.statedSuperheatContradicted', values: superheat[0].values ?? {} },
+      ),
+    ).toContain('Superheat of 25 °F');
+  });
+
+  it('identity: one that fits within both uncertainties, or has nothing to be held against, is no conflict', () => {
+    const derived = deriveRun(contextOfRun(plausible));
+    const value = (id: string) => derived.find((d) => d.id === id)?.value ?? Number.NaN;
+    const fitting = {
+      statedSuperheatFd: value('suctionSuperheatFd') + 2,
+      statedSubcoolingFd: value('liquidSubcoolingFd') - 2,
+    };
+    expect(codes({ ...plausible, ...fitting })).toEqual([]);
+    expect(codes({ mode: 'cooling', statedSuperheatFd: 40, statedSubcoolingFd: 40 })).toEqual([]);
+  });
+
   it('identity: nothing to compare, nothing flagged', () => {
     expect(codes({ mode: 'cooling' })).toEqual([]);
     expect(codes({ mode: 'heating', suctionPsig: 100 })).toEqual([]);

@@ -9,6 +9,27 @@ const upstreamPsia = fluid.bubblePsia(112);
 const entering = (liquidF: number) =>
   enteringState(fluid, { psia: upstreamPsia, enthalpyBtuLb: fluid.liquidBtuLb(liquidF) });
 
+describe('air in front of the metering device', () => {
+  const psia = 400;
+  const own = fluid.saturatedAt(0.86 * psia);
+
+  it('identity: gas that leaves the condenser boils at its own share of the pressure, not at the whole of it', () => {
+    const mixture = { psia, enthalpyBtuLb: own.liquidBtuLb + 2 };
+    const entering = enteringState(fluid, { ...mixture, airInRefrigerantFrac: 0.14 });
+    expect(entering.liquidF).toBeCloseTo(own.bubbleF, 6);
+    expect(entering.qualityFrac).toBeGreaterThan(0);
+    // without air the same enthalpy is plain liquid at that pressure
+    expect(enteringState(fluid, mixture).qualityFrac).toBe(0);
+  });
+
+  it('identity: liquid colder than that is liquid with or without air over it', () => {
+    const liquid = { psia, enthalpyBtuLb: own.liquidBtuLb - 3 };
+    expect(enteringState(fluid, { ...liquid, airInRefrigerantFrac: 0.14 })).toEqual(
+      enteringState(fluid, liquid),
+    );
+  });
+});
+
 describe('metering', () => {
   it('property: the fixed orifice feels subcooling but not the evaporator', () => {
     const at = (liquidF: number, evaporatorF: number): number =>

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { fluidOf } from '../../scripts/synthesis/fluid';
 import { synthesise } from '../../scripts/synthesis/synthesise';
 import type { Conditions, UnitSpec } from '../../scripts/synthesis/unit-spec';
 
@@ -28,6 +29,23 @@ describe('readings', () => {
     const cfm = ((readings.heatRiseV ?? 0) * (readings.heatRiseA ?? 0) * 3.413) / (1.08 * rise);
     expect(cfm / (readings.airflowCfm ?? 1)).toBeGreaterThan(0.86);
     expect(cfm / (readings.airflowCfm ?? 1)).toBeLessThan(0.95);
+  });
+
+  it('identity: a stopped circuit without air stands at saturation of the outdoor air, with air in it above', () => {
+    const at = (faults: Parameters<typeof synthesise>[2]) => synthesise(spec, heating, faults).truth.readings;
+    const fluid = fluidOf('R-410A');
+    const saturated = (fluid.bubblePsia(44) + fluid.dewPsia(44)) / 2 - 14.696;
+    expect(at([]).standingPsig).toBeCloseTo(saturated, 1);
+    expect(at([{ fault: 'nonCondensables', level: 0.14 }]).standingPsig).toBeGreaterThan(saturated + 8);
+  });
+
+  it('identity: hot gas warms the suction line in the reversing valve; a leak in the compressor does not', () => {
+    const rise = (fault: 'reversingValveLeaking' | 'compressorValvesLeaking') => {
+      const r = synthesise(spec, heating, [{ fault, level: 0.25 }]).truth.readings;
+      return (r.suctionLineF ?? Number.NaN) - (r.suctionBeforeValveF ?? Number.NaN);
+    };
+    expect(rise('reversingValveLeaking')).toBeGreaterThan(15);
+    expect(rise('compressorValvesLeaking')).toBeCloseTo(0, 6);
   });
 
   it('identity: watts are volts, amps and power factor; a weak capacitor moves amps more than watts', () => {

@@ -8,6 +8,7 @@ import { healthyAt } from '../targets/healthy-state';
 import { heatingOrificeSuperheat } from '../targets/refrigerant-targets';
 import table from './data/features.json';
 import type { FeatureId, FeatureReading } from './feature';
+import { flowAgainstPower, flowAgainstSize, wetEfficiency } from './flow-features';
 
 const { expectations } = table;
 
@@ -40,13 +41,17 @@ export function featuresOfRun(input: FeatureInput): readonly FeatureReading[] {
     power(input),
     airDifference(input),
     fromTarget(input, 'airflow', 'airflowCfmPerTon'),
-    wet ? undefined : fromTarget(input, 'efficiency', 'isentropicEfficiencyFrac'),
+    wet ? wetEfficiency(input.context) : fromTarget(input, 'efficiency', 'isentropicEfficiencyFrac'),
     wet ? undefined : capacityGap(input),
+    wet ? flowAgainstPower(input.context, input.derived) : undefined,
+    flowAgainstSize(input.context, input.derived, wet),
     fromExpectation(input, 'drierDrop', 'drierDropFd', expectations.drierDrop),
     fromExpectation(input, 'static', 'totalExternalStaticInWc', expectations.static),
     fromExpectation(input, 'compressorCapacitor', 'compressorCapacitorDeviationFrac', expectations.capacitor),
     fromExpectation(input, 'fanCapacitor', 'fanCapacitorDeviationFrac', expectations.capacitor),
     fromExpectation(input, 'stripAmps', 'stripAmpsRatio', expectations.stripAmps),
+    fromExpectation(input, 'standing', 'standingOverAirFd', expectations.standing),
+    wet ? undefined : fromExpectation(input, 'valveRise', 'reversingValveRiseFd', expectations.valveRise),
     powerFactorFeature(input),
   ].filter((feature) => feature !== undefined);
   return found.map((feature) => ({ ...feature, sd: feature.sd * widening(input, feature) }));
@@ -232,6 +237,15 @@ function powerFactorFeature(input: FeatureInput): FeatureReading | undefined {
   };
 }
 
+const COIL_FLOW = [
+  'dischargeLineF',
+  'liquidLineF',
+  'suctionPsig',
+  'dischargePsig',
+  'supplyAirF',
+  'returnAirF',
+];
+
 /** Readings a feature rests on; enough to tell whether a conflict touches it. */
 const RESTS_ON: Readonly<Record<FeatureId, readonly string[]>> = {
   evaporating: ['suctionPsig'],
@@ -253,6 +267,11 @@ const RESTS_ON: Readonly<Record<FeatureId, readonly string[]>> = {
     'supplyAirF',
     'returnAirF',
   ],
+  coilFlowForPower: COIL_FLOW,
+  coilFlowForSize: COIL_FLOW,
+  pumpedForSize: ['dischargeLineF', 'suctionLineF', 'suctionPsig', 'dischargePsig'],
+  standing: ['standingPsig', 'standingCoilAirF'],
+  valveRise: ['suctionLineF', 'suctionBeforeValveF'],
   drierDrop: ['liquidLineF', 'liquidBeforeMeteringF'],
   static: ['returnStaticInWc', 'supplyStaticInWc'],
   compressorCapacitor: ['compressorCapUf'],

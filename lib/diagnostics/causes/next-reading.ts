@@ -46,8 +46,10 @@ export function nextReadings(input: NextInput): readonly NextReading[] {
       weigh(likely, entropy, readingOutcomes(id, row, input), `next.${id}`, row.readings, input.mode),
     );
   const tests = (Object.entries(table.tests) as [string, TestRow][])
-    .filter(([id, row]) => isPossible(id, row, input))
-    .map(([id, row]) => weigh(likely, entropy, testOutcomes(row), `next.${id}`, [], input.mode));
+    .filter(([id, row]) => isPossible(id, row, input) && !taken.has(row.feature as FeatureId))
+    .map(([id, row]) =>
+      weigh(likely, entropy, testOutcomes(row), `next.${id}`, row.readings ?? [], input.mode),
+    );
   return [...readings, ...tests]
     .filter((next) => next.gainFrac >= table.leastGainFrac.value)
     .sort((a, b) => b.gainFrac - a.gainFrac);
@@ -55,6 +57,9 @@ export function nextReadings(input: NextInput): readonly NextReading[] {
 
 type ReadingRow = { readonly readings: readonly string[]; readonly typicalSd: number };
 type TestRow = {
+  /** Evidence the test leaves behind, once its readings are entered. */
+  readonly feature?: string;
+  readonly readings?: readonly string[];
   readonly yes: readonly string[];
   readonly sensitivity: number;
   readonly specificity: number;

@@ -14,6 +14,8 @@ import {
   totalExternalStatic,
 } from './air-side';
 import { efficiency, massFlow, refrigerantCapacity, refrigerantCop } from './balance';
+import { reversingValveRise, standingOverAir } from './circuit-tests';
+import { coilFlow } from './coil-flow';
 import {
   compressorCapacitor,
   fanCapacitor,
@@ -49,6 +51,8 @@ export function deriveRun(context: RunContext): readonly DerivedValue[] {
   const airflow = bestAirflow(methods);
   const capacity = refrigerantCapacity(context);
   const outdoorUnit = outdoorUnitPower(context);
+  const sensible = sensibleCapacity(context, airflow);
+  const total = totalCapacity(context, airflow);
   const wetBulb = context.run.returnWetBulbF === undefined ? wetBulbFromHumidity(context) : undefined;
   return present([
     evaporatingDew(context),
@@ -62,6 +66,8 @@ export function deriveRun(context: RunContext): readonly DerivedValue[] {
     condensingOverAir(context),
     evaporatingBelowAir(context),
     drierDrop(context),
+    standingOverAir(context),
+    reversingValveRise(context),
     efficiency(context),
     ...methods,
     airflow,
@@ -71,13 +77,14 @@ export function deriveRun(context: RunContext): readonly DerivedValue[] {
     totalExternalStatic(context),
     airDifference(context),
     wetBulb,
-    sensibleCapacity(context, airflow),
-    totalCapacity(context, airflow),
+    sensible,
+    total,
     outdoorUnit,
     compressorPower(context),
     blowerPower(context),
     powerFactor(context),
     massFlow(context),
+    coilFlow(context, context.run.mode === 'cooling' ? total : sensible),
     capacity,
     refrigerantCop(capacity, outdoorUnit),
     voltageDeviation(context),

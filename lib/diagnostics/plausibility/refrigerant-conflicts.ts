@@ -23,6 +23,7 @@ export function refrigerantConflicts(context: RunContext, values: readonly Deriv
     ...pressureConflicts(context),
     ...superheatFlags(context, values),
     ...subcoolingFlags(context, values),
+    ...statedFlags(context, values),
     ...efficiencyFlags(context, values),
     ...airFlags(context, values),
     ...drierFlags(context, values),
@@ -89,6 +90,34 @@ function subcoolingFlags(context: RunContext, values: readonly DerivedValue[]): 
   return subcooling.value <= 0
     ? [{ code: 'noSubcooling', severity: 'doubt', runId: run.id, readings, values: shown }]
     : [];
+}
+
+/** What a gauge works out by itself is no reading of its own: it must be the difference of the two behind it. */
+const STATED = [
+  {
+    name: 'statedSuperheatFd',
+    derived: 'suctionSuperheatFd',
+    code: 'statedSuperheatContradicted',
+    of: ['suctionPsig', 'suctionLineF'],
+  },
+  {
+    name: 'statedSubcoolingFd',
+    derived: 'liquidSubcoolingFd',
+    code: 'statedSubcoolingContradicted',
+    of: ['liquidPsig', 'dischargePsig', 'liquidLineF'],
+  },
+] as const;
+
+function statedFlags({ run }: RunContext, values: readonly DerivedValue[]): readonly Flag[] {
+  return STATED.flatMap(({ name, derived, code, of }) => {
+    const stated = run[name];
+    const value = derivedById(values, derived);
+    if (stated === undefined || value === undefined) return [];
+    // the gauge has sensors of its own, as good as those of the readings
+    if (Math.abs(stated - value.value) <= SIGMAS * Math.SQRT2 * value.sd) return [];
+    const readings = [name, ...of.filter((reading) => run[reading] !== undefined)];
+    return [conflict(run.id, code, readings, { stated: round(stated), derived: round(value.value) })];
+  });
 }
 
 function efficiencyFlags(context: RunContext, values: readonly DerivedValue[]): readonly Flag[] {

@@ -110,8 +110,49 @@ describe('standing and confusion', () => {
     };
     const top = found([high]).causes[0];
     expect(top?.cause).toBe('outdoorCoilFouled');
-    expect(top?.probability).toBeGreaterThan(0.9);
+    expect(top?.probability).toBeGreaterThan(0.6);
     expect(top?.standing).toBe('likely');
+    // no air by the standing pressure: coil or charge, which only a look or the scale tells apart
+    const airFree = { ...high, standingPsig: 286, standingCoilAirF: 92 };
+    const [sure] = found([airFree]).causes;
+    expect(sure?.cause).toBe('outdoorCoilFouled');
+    expect(sure?.probability).toBeGreaterThan(0.9);
+    expect(sure?.standing).toBe('likely');
+  });
+
+  // Trade training note on non-condensables; U.S. Army TM 55-1930-209-14P-15, read: pressure above saturation at rest.
+  it('outside: a standing pressure above saturation turns the same picture into air in the circuit, and confirms it', () => {
+    const base = atTarget('cooling');
+    const high: RunPart = {
+      ...base,
+      dischargePsig: (base.dischargePsig ?? 0) + 90,
+      liquidLineF: (base.liquidLineF ?? 0) + 6,
+      dischargeLineF: 185,
+      outdoorUnitW: Math.round(1.25 * (base.outdoorUnitW ?? 0)),
+    };
+    const top = found([{ ...high, standingPsig: 320, standingCoilAirF: 92 }]).causes[0];
+    expect(top).toMatchObject({ cause: 'nonCondensables', standing: 'confirmed' });
+    expect(found([high]).causes.map(({ standing }) => standing)).not.toContain('confirmed');
+  });
+
+  // Trade article on telling reversing-valve from compressor faults, read: rise over the valve, alarm 3-5 F.
+  it('outside: a warming in the reversing valve points to it, none to the compressor', () => {
+    const base = atTarget('cooling');
+    const weak: RunPart = {
+      ...base,
+      suctionPsig: (base.suctionPsig ?? 0) + 18,
+      suctionLineF: (base.suctionLineF ?? 0) + 18,
+      dischargePsig: (base.dischargePsig ?? 0) - 45,
+      liquidLineF: (base.liquidLineF ?? 0) - 6,
+      outdoorUnitW: Math.round(0.88 * (base.outdoorUnitW ?? 0)),
+    };
+    const at = (riseFd: number) =>
+      found([{ ...weak, suctionBeforeValveF: (weak.suctionLineF ?? 0) - riseFd }]);
+    const chance = (riseFd: number, cause: CauseId): number =>
+      at(riseFd).causes.find((c) => c.cause === cause)?.probability ?? 0;
+    expect(chance(14, 'reversingValveLeaking')).toBeGreaterThan(0.8);
+    expect(chance(1, 'reversingValveLeaking')).toBeLessThan(0.1);
+    expect(chance(1, 'compressorValvesLeaking')).toBeGreaterThan(2 * chance(14, 'compressorValvesLeaking'));
   });
 
   it('identity: the drier drop splits the two restrictions', () => {

@@ -56,8 +56,16 @@ describe('published field cases', () => {
     const superheat = value('suctionSuperheatFd');
     expect(superheat?.value).toBeCloseToWithin(17, 0.8);
     expect(Math.abs(printedFd - (superheat?.value ?? 0)) / (superheat?.sd ?? 99)).toBeGreaterThan(5);
-    const visit = visitOf([run], { refrigerant: 'R-22', metering: 'fixedOrifice' });
-    const { flags } = diagnose({ visit, healthy: healthyOf(visit), properties: context.properties });
+    const flagsWith = (statedSuperheatFd: number) => {
+      const visit = visitOf([{ ...run, statedSuperheatFd }], {
+        refrigerant: 'R-22',
+        metering: 'fixedOrifice',
+      });
+      return diagnose({ visit, healthy: healthyOf(visit), properties: context.properties }).flags;
+    };
+    const flags = flagsWith(printedFd);
+    expect(flags.map(({ code }) => code)).toContain('statedSuperheatContradicted');
+    expect(flagsWith(17).map(({ code }) => code)).not.toContain('statedSuperheatContradicted');
     expect(flags[0]).toMatchObject({ code: 'dischargeLineTooHot', severity: 'danger' });
   });
 

@@ -27,6 +27,8 @@ const SIGMA: Readonly<Partial<Record<FeatureId, number>>> = {
   drierDrop: 1.6,
   efficiency: 0.06,
   capacityGap: 0.13,
+  standing: 1.9,
+  valveRise: 2.1,
   compressorCapacitor: 0.04,
   fanCapacitor: 0.04,
   stripAmps: 0.06,
@@ -40,6 +42,8 @@ const DISCRIMINATING: readonly (readonly [FeatureId, (pattern: PublishedPattern)
   ['fanCapacitor', (p) => (p.name === 'weak run capacitor, outdoor fan' ? -0.18 : 0)],
   ['stripAmps', (p) => (p.cause === 'supplementaryHeatFault' ? -0.5 : 0)],
   ['efficiency', (p) => (p.cause === 'compressorValvesLeaking' ? -0.14 : 0)],
+  ['standing', (p) => (p.cause === 'nonCondensables' ? 7 : 0)],
+  ['valveRise', (p) => (p.cause === 'reversingValveLeaking' ? 15 : 0)],
   ['capacityGap', (p) => (p.cause === 'reversingValveLeaking' ? 0.3 : 0)],
 ];
 
