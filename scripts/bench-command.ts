@@ -2,6 +2,7 @@
 import path from 'node:path';
 import { tableText } from '../lib/sheet/comparison-table';
 import { benchAppraisal } from './bench-appraisal';
+import { benchCauses, benchDiagnosis } from './bench-causes';
 import { benchEnergy } from './bench-energy';
 import { benchPdf } from './bench-pdf';
 import { benchRefrigerant } from './bench-refrigerant';
@@ -25,6 +26,15 @@ print(
   ['visit', 'scenarios', 'yearlyEnergy()', 'bare loop', 'ratio'],
   benchEnergy(demo),
 );
+print('Diagnosis', ['visit', 'time', 'ratio'], benchDiagnosis());
+const causes = benchCauses();
+print(
+  'Single faults: true cause put first, and among the first two',
+  ['path', 'metering and mode', 'cases', 'first', 'first two'],
+  causes.accuracy,
+);
+for (const { title, text } of causes.confusion) console.log(`\n${title}\n${text}`);
+console.log(`\nNot counted, effect too small to feel:\n${causes.unfelt.join('\n')}`);
 print('Appraisal', ['visit', 'appraise()', 'sheet as data', 'ratio'], await benchAppraisal(demo));
 print(
   'PDF: sheet against an empty page by the same library',

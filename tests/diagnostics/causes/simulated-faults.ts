@@ -60,7 +60,41 @@ export const faultPairs: readonly (readonly [readonly CauseId[], readonly Impose
   ],
 ];
 
-export type Simulated = { readonly name: string; readonly truth: readonly CauseId[]; readonly visit: Visit };
+export type Simulated = {
+  readonly name: string;
+  /** Metering device and mode. */
+  readonly group: string;
+  readonly truth: readonly CauseId[];
+  readonly visit: Visit;
+  /** The fault does something: see `LEAST_EFFECT_FRAC`. */
+  readonly felt: boolean;
+};
+
+/**
+ * A fault counts as a case when it moves capacity or power by at least this share; below, neither gauge nor owner feels
+ * it (an accumulator swallows extra charge, a valve opens against a restriction). Parts measured by themselves, the run
+ * capacitor and the electric heat, count always.
+ */
+export const LEAST_EFFECT_FRAC = 0.05;
+const MEASURED_ALONE: ReadonlySet<CauseId> = new Set(['runCapacitorWeak', 'supplementaryHeatFault']);
+
+/** Readings only a test of its own brings: the unit stopped, and a second clamp at the reversing valve. */
+const OWN_TESTS = ['standingPsig', 'standingCoilAirF', 'suctionBeforeValveF'] as const;
+
+/** The same cases, with none of those tests taken. */
+export function withoutOwnTests(cases: readonly Simulated[]): readonly Simulated[] {
+  return cases.map((one) => ({
+    ...one,
+    visit: {
+      ...one.visit,
+      runs: one.visit.runs.map((run) => {
+        const rest: Record<string, unknown> = { ...run };
+        for (const name of OWN_TESTS) delete rest[name];
+        return rest as typeof run;
+      }),
+    },
+  }));
+}
 
 /** Runs of every case the simulator finds a steady state for, with instrument noise of their own seed. */
 export function simulate(
@@ -75,16 +109,18 @@ export function simulate(
         const sets = together ? [faults] : faults.map((fault) => [fault]);
         return sets.flatMap((set) => {
           seed += 1;
-          const visit = visitFrom(simulated, spec, conditions, set, seed);
+          const found = visitFrom(simulated, spec, conditions, set, seed);
           const causes = typeof truth === 'string' ? [truth] : truth;
           const skip = causes.includes('supplementaryHeatFault') && conditions.mode === 'cooling';
-          if (visit === undefined || skip) return [];
+          if (found === undefined || skip) return [];
           const what = set.map(({ fault, level }) => `${fault} ${level}`).join(' + ');
           return [
             {
               name: `${spec.refrigerant} ${spec.metering} ${conditions.mode} ${conditions.outdoorF} F: ${what}`,
+              group: `${spec.metering} ${conditions.mode}`,
               truth: causes,
-              visit,
+              visit: found.visit,
+              felt: found.effectFrac >= LEAST_EFFECT_FRAC || causes.some((cause) => MEASURED_ALONE.has(cause)),
             },
           ];
         });
@@ -100,9 +136,14 @@ function visitFrom(
   conditions: Conditions,
   faults: readonly ImposedFault[],
   noiseSeed: number,
-): Visit | undefined {
+): { readonly visit: Visit; readonly effectFrac: number } | undefined {
   try {
-    return visitTo(spec, synthesise(simulated, conditions, faults, { noiseSeed }).run);
+    const { run, truth } = synthesise(simulated, conditions, faults, { noiseSeed });
+    const effectFrac = Math.max(
+      Math.abs(truth.capacityRatioToHealthy - 1),
+      Math.abs(truth.powerRatioToHealthy - 1),
+    );
+    return { visit: visitTo(spec, run), effectFrac };
   } catch {
     return undefined;
   }
