@@ -42,7 +42,13 @@ export function benchCauses(): CausesBench {
 function rows(path: string, cases: readonly Grouped[]): string[][] {
   const groups = [...new Set(cases.map(({ group }) => group))].sort();
   return [
-    ...groups.map((group) => row(path, group, cases.filter((one) => one.group === group))),
+    ...groups.map((group) =>
+      row(
+        path,
+        group,
+        cases.filter((one) => one.group === group),
+      ),
+    ),
     row(path, 'all', cases),
   ];
 }
@@ -72,5 +78,5 @@ function diagnosed(visit: Visit | undefined): number {
   if (visit?.unit.refrigerant === undefined) return Number.NaN;
   const healthy = healthyUnit({ unit: visit.unit, visitDate: visit.visitDate });
   const properties = refrigerantProperties(visit.unit.refrigerant);
-  return diagnose({ visit, healthy, properties }).causes.causes.length;
+  return diagnose({ visit, healthy, properties }).causes?.causes.length ?? Number.NaN;
 }

@@ -6,6 +6,7 @@ import { valueAt } from '@/components/draft/draft-tree';
 import { Fold } from '@/components/visit/fold';
 import { t, tCode } from '@/components/words/words';
 import { DirectPart, GrillePart, HeatRisePart } from './airflow-parts';
+import { CIRCUIT_NAMES, CircuitPart } from './circuit-part';
 import { CapacitorPart, StripPart } from './electric-parts';
 import { StaticsPart } from './statics-part';
 import { useMeasure } from './use-measure';
@@ -15,7 +16,7 @@ type Place = { readonly path: string; readonly runId: string };
 
 /** One way of measuring: its readings, its screen, and the line its fold shows once there is a result. */
 type Measurement = {
-  readonly code: 'grille' | 'rise' | 'direct' | 'statics' | 'caps' | 'strips';
+  readonly code: 'grille' | 'rise' | 'direct' | 'statics' | 'caps' | 'strips' | 'circuit';
   readonly names: readonly string[];
   readonly lineOf: (view: MeasureView) => string | undefined;
   readonly part: (place: Place) => ReactNode;
@@ -58,6 +59,12 @@ const MEASUREMENTS: readonly Measurement[] = [
     names: ['stripKw', 'stripElementCount', 'stripV', 'stripA'],
     lineOf: (view) => view.strips?.line,
     part: (place) => <StripPart {...place} />,
+  },
+  {
+    code: 'circuit',
+    names: CIRCUIT_NAMES,
+    lineOf: () => undefined,
+    part: (place) => <CircuitPart {...place} />,
   },
 ];
 

@@ -50,10 +50,10 @@ export function diagnose(input: DiagnoseInput): Findings {
     visit,
     runs.map((run) => run.causeRun),
   );
-  const routeOf: RouteOfMode = (mode, run) => {
+  const routeOf: RouteOfMode = (mode, run, without) => {
     if (causes.asFoundVerdict === 'tooFewReadings') return undefined;
     const context = runs.find(({ evidence }) => evidence.runId === run?.runId)?.context;
-    return faultRoute(visit, causes.asFound, conditionsOf(mode, context, runs[0]?.context));
+    return faultRoute(visit, causes.asFound, conditionsOf(mode, context, runs[0]?.context), without);
   };
   const { loss, lossByRun } = lossOfVisit(
     visit,

@@ -6,11 +6,12 @@ import type { Findings, Loss } from '@/lib/diagnostics/findings';
 import { agePrior } from '@/lib/diagnostics/loss/age-prior';
 import { combine, fuse } from '@/lib/diagnostics/loss/fuse';
 import { lossOfRun } from '@/lib/diagnostics/loss/loss-of-run';
-import { lossOfVisit } from '@/lib/diagnostics/loss/loss-of-visit';
+import { lossOfVisit, type RouteOfMode } from '@/lib/diagnostics/loss/loss-of-visit';
 import { type RunEvidence, runEvidence } from '@/lib/diagnostics/loss/run-evidence';
 import { healthyAt } from '@/lib/diagnostics/targets/healthy-state';
 import type { Unit } from '@/lib/visit/unit';
 import type { Visit } from '@/lib/visit/visit';
+import { synthesise } from '@/scripts/synthesis/synthesise';
 import './support/matchers';
 import { contextOf, contextOfRun, healthyOf, type RunPart, visitOf } from './support/visit-of';
 
@@ -207,6 +208,59 @@ describe('loss of a visit', () => {
     expect(heating?.lnPower.sd ?? 0).toBeGreaterThanOrEqual(
       Math.SQRT2 * (cooling?.lnPower.sd ?? 1e9) - 1e-12,
     );
+  });
+
+  // A heat pump with fixed metering has an orifice for each mode (trade articles and makers' manuals, read).
+  it('outside: a blocked heating orifice is not carried into cooling where each mode has its own', () => {
+    const carried = (metering: 'fixedOrifice' | 'txv') => {
+      const context = contextOfRun(atTarget('heating', rated), { ...rated, metering });
+      const healthy = healthyAt(context);
+      const evidence = {
+        runId: 'run-1',
+        mode: 'heating' as const,
+        label: '',
+        capacity: [{ id: 'heatBalance', mean: -0.3, sd: 0.03 } as const],
+        power: { id: 'measuredPower', mean: -0.05, sd: 0.02 } as const,
+        notes: [],
+        ...(healthy === undefined ? {} : { healthy }),
+      };
+      const routeOf: RouteOfMode = (_mode, _run, without = []) => {
+        const gone = without.includes('meteringRestriction');
+        return {
+          lnCapacity: { value: gone ? 0 : -0.3, sd: 0.05 },
+          lnPower: { value: gone ? 0 : -0.05, sd: 0.05 },
+          lostByCause: gone ? [] : [{ cause: 'meteringRestriction', lnEfficiency: 0.25 }],
+          beyondRange: false,
+          notes: [],
+        };
+      };
+      return lossOfVisit(context.visit, [evidence], routeOf).loss;
+    };
+    const fixed = carried('fixedOrifice');
+    expect(fixed.heating?.capacityRatioToHealthy.likely).toBeLessThan(0.85);
+    expect(fixed.cooling?.capacityRatioToHealthy.likely).toBeGreaterThan(0.97);
+    expect(fixed.cooling?.shares).toEqual([]);
+    expect(carried('txv').cooling?.capacityRatioToHealthy.likely).toBeLessThan(0.85);
+  });
+
+  it('wiring: a simulated heat pump with a blocked heating orifice has its cooling carried over whole', () => {
+    const unit = {
+      kind: 'heatPump',
+      refrigerant: 'R-410A',
+      metering: 'fixedOrifice',
+      nominalTons: 3,
+      electricHeatKw: 0,
+    } as const;
+    const { run } = synthesise(
+      { ...unit, seer: 13, compressor: 'scroll', blower: 'psc' },
+      { mode: 'heating', outdoorF: 45, returnF: 70 },
+      [{ fault: 'meteringRestriction', level: 0.5 }],
+    );
+    const visit = visitOf([run], { ...unit, ratings: { seerBtuPerWh: 13, hspfBtuPerWh: 7.8 } });
+    const { loss, causes } = findings(visit);
+    expect(causes?.causes[0]?.cause).toBe('meteringRestriction');
+    expect(loss.heating?.capacityRatioToHealthy.likely).toBeLessThan(0.8);
+    expect(loss.cooling?.capacityRatioToHealthy.likely).toBeGreaterThan(0.92);
   });
 
   it('identity: the shift is the difference of what the causes do in both modes', () => {

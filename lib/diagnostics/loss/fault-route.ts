@@ -28,21 +28,26 @@ export type FaultRoute = {
  * @param visit       unit
  * @param posterior   chances of the causes
  * @param conditions  mode and air conditions at which the loss is asked for
+ * @param without     causes that cannot act there: their part of a story is left out
  * @returns mean and standard uncertainty of the log ratios over all stories (law of total variance), never surer than
  * the published between-unit spread
  * Source: fault-effects/data, status beside each; between-unit spread in data/loss.json
  * Check: tests/diagnostics/fault-route.test.ts
  */
-export function faultRoute(visit: Visit, posterior: Posterior, conditions: FaultConditions): FaultRoute {
+export function faultRoute(
+  visit: Visit,
+  posterior: Posterior,
+  conditions: FaultConditions,
+  without: readonly CauseId[] = [],
+): FaultRoute {
   const { leastChance, floorSd } = lossData.faultRoute;
   const at = { ...conditions, unitKind: visit.unit.kind };
   const stories = posterior.weighed
     .filter(({ chance }) => chance >= leastChance)
-    .map(({ hypothesis, chance }) => ({
-      chance,
-      parts: hypothesis.parts,
-      effect: effectOf(at, hypothesis.parts),
-    }));
+    .map(({ hypothesis, chance }) => {
+      const parts = hypothesis.parts.filter(({ cause }) => !without.includes(cause));
+      return { chance, parts, effect: effectOf(at, parts) };
+    });
   const total = stories.reduce((sum, story) => sum + story.chance, 0);
   const mixed = (part: 'lnCapacity' | 'lnPower'): Uncertain => {
     let mean = 0;

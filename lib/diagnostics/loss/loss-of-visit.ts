@@ -1,4 +1,5 @@
 import type { Uncertain } from '../../math/propagate';
+import type { CauseId } from '../../visit/cause';
 import type { Mode } from '../../visit/run';
 import type { Visit } from '../../visit/visit';
 import type { Saying } from '../../visit/wording';
@@ -18,8 +19,23 @@ export type ModedEvidence = RunEvidence & {
   readonly route?: FaultRoute;
 };
 
-/** What the likely causes of the unit as found do, for a mode (no run = typical conditions); undefined = unknown. */
-export type RouteOfMode = (mode: Mode, run: RunEvidence | undefined) => FaultRoute | undefined;
+/**
+ * What the likely causes of the unit as found do, for a mode (no run = typical conditions), those of `without` left
+ * out; undefined = unknown.
+ */
+export type RouteOfMode = (
+  mode: Mode,
+  run: RunEvidence | undefined,
+  without?: readonly CauseId[],
+) => FaultRoute | undefined;
+
+/**
+ * Causes that stay in the mode they were found in: a heat pump with fixed metering has an orifice for each mode, so a
+ * blocked one says nothing about the other. A mode with a run of its own tells by itself.
+ */
+export function ofOneModeOnly({ unit }: Visit): readonly CauseId[] {
+  return unit.kind === 'heatPump' && unit.metering === 'fixedOrifice' ? ['meteringRestriction'] : [];
+}
 
 /**
  * Loss of both modes as the unit was found.
@@ -50,7 +66,7 @@ export function lossOfVisit(
     own.set(mode, withRunNotes(lossOfRun(mode, first, prior, routeOf(mode, first)), first, ofMode));
   }
   const loss = Object.fromEntries(
-    modes.map((mode) => [mode, own.get(mode) ?? missingMode(mode, own, prior, evidence, routeOf)]),
+    modes.map((mode) => [mode, own.get(mode) ?? missingMode(visit, mode, own, prior, evidence, routeOf)]),
   );
   return {
     loss,
@@ -71,6 +87,7 @@ function withRunNotes(loss: Loss, used: ModedEvidence, ofMode: readonly ModedEvi
 }
 
 function missingMode(
+  visit: Visit,
   mode: Mode,
   own: ReadonlyMap<Mode, Loss>,
   prior: AgePrior,
@@ -82,16 +99,15 @@ function missingMode(
   const unusable = evidence.filter((e) => e.mode === mode);
   const notes: Saying[] = unusable.flatMap((e) => e.notes);
   if (unusable.length > 0) notes.push({ code: 'runsNotUsable', values: { mode } });
-  const route = routeOf(mode, undefined);
+  const without = unusable.length === 0 ? ofOneModeOnly(visit) : [];
+  const route = routeOf(mode, undefined, without);
   if (other === undefined) {
     const alone = lossOfRun(mode, undefined, prior, route === undefined ? undefined : widened(route));
     return { ...alone, notes: [...notes, ...alone.notes] };
   }
-  const otherRoute = routeOf(
-    otherMode,
-    evidence.find((e) => e.mode === otherMode && isUsable(e)),
-  );
-  const carried = carriedOver(other, route, otherRoute);
+  const otherRun = evidence.find((e) => e.mode === otherMode && isUsable(e));
+  const left = withoutShares(other, without);
+  const carried = carriedOver(left, route, routeOf(otherMode, otherRun, without));
   return assembled(mode, carried.lnCapacity, carried.lnPower, {
     routes: [],
     basis: 'assumed',
@@ -100,8 +116,24 @@ function missingMode(
       { code: 'carriedOver', values: { from: other.mode } },
       ...(route === undefined ? [] : [{ code: 'carriedByCauses' }]),
     ],
-    ...(other.shares === undefined ? {} : { shares: other.shares }),
+    ...(left.shares === undefined ? {} : { shares: left.shares }),
   });
+}
+
+/** A loss without what its shares put down to some causes; what is left over is then the whole. */
+function withoutShares(loss: Loss, without: readonly CauseId[]): Loss {
+  const { shares } = loss;
+  if (shares === undefined) return loss;
+  const gone = shares.filter(({ cause }) => without.includes(cause));
+  const kept = 1 - gone.reduce((sum, { shareFrac }) => sum + shareFrac, 0);
+  if (gone.length === 0) return loss;
+  const rest = shares.filter(({ cause }) => !without.includes(cause));
+  return {
+    ...loss,
+    lnCapacity: { ...loss.lnCapacity, mean: kept * loss.lnCapacity.mean },
+    lnPower: { ...loss.lnPower, mean: kept * loss.lnPower.mean },
+    shares: kept > 0.01 ? rest.map((share) => ({ ...share, shareFrac: share.shareFrac / kept })) : [],
+  };
 }
 
 type Pair = { readonly lnCapacity: Uncertain; readonly lnPower: Uncertain };

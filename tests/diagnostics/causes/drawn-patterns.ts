@@ -89,18 +89,17 @@ export const DRAWS = 40;
  */
 export function judgedPatterns(firstSeed: number): readonly JudgedPattern[] {
   return publishedPatterns.flatMap((pattern) => {
-  const hypotheses = hypothesesOf(visitOf([], { metering: pattern.metering, electricHeatKw: 10 }));
-  return Array.from({ length: DRAWS }, (_, k) => {
-    const random = randomStream(firstSeed + k, `${pattern.name} ${pattern.mode} ${pattern.metering}`);
-    const features = readingsOf(pattern, random);
-    const run = { runId: 'r', mode: pattern.mode, metering: pattern.metering, features };
-    const posterior = posteriorOf(hypotheses, [runLikelihood(hypotheses, run)]);
-    return {
-      group: `${pattern.metering} ${pattern.mode}`,
-      truth: [pattern.cause],
-      order: ranked(posterior).map(({ cause }) => cause),
-    };
-  });
+    const hypotheses = hypothesesOf(visitOf([], { metering: pattern.metering, electricHeatKw: 10 }));
+    return Array.from({ length: DRAWS }, (_, k) => {
+      const random = randomStream(firstSeed + k, `${pattern.name} ${pattern.mode} ${pattern.metering}`);
+      const features = readingsOf(pattern, random);
+      const run = { runId: 'r', mode: pattern.mode, metering: pattern.metering, features };
+      const posterior = posteriorOf(hypotheses, [runLikelihood(hypotheses, run)]);
+      return {
+        group: `${pattern.metering} ${pattern.mode}`,
+        truth: [pattern.cause],
+        order: ranked(posterior).map(({ cause }) => cause),
+      };
+    });
   });
 }
-

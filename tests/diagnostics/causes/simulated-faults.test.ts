@@ -5,51 +5,57 @@ import { asShown } from '@/scripts/synthesis/instruments';
 import { synthesise } from '@/scripts/synthesis/synthesise';
 import type { Conditions } from '@/scripts/synthesis/unit-spec';
 import '../support/matchers';
-import { confusionTable, type Judged, shareWithin } from './confusion';
+import { confusionTable, shareWithin } from './confusion';
 import { rankedFrom } from './diagnosed';
-import {
-  faultPairs,
-  heldOutUnits,
-  type Simulated,
-  simulate,
-  singleFaults,
-  visitTo,
-} from './simulated-faults';
-
-function judge(cases: readonly Simulated[]): readonly Judged[] {
-  return cases.map(({ truth, visit }) => ({ truth, order: rankedFrom(visit).map(({ cause }) => cause) }));
-}
+import { faultPairs, heldOutUnits, simulate, visitTo, withoutOwnTests } from './simulated-faults';
+import { judgedSimulations, simulatedSingles } from './single-faults-judged';
 
 /**
  * A cycle simulator of the project's own, which knows nothing of the pattern table, imposes the fault; instruments add
- * their noise. Units and weather were not looked at while the table's sizes were chosen. What is missed, and why:
- * fixed metering that floods in heating hides compressor, reversing valve and charge (no superheat, no heat balance);
- * a valve hides a restriction until it is fully open; air in the circuit and a fouled coil, compressor and reversing
- * valve share their picture and need the test their entry names.
+ * their noise. Units, weather and seeds were not looked at while the table's sizes were chosen. A fault counts when it
+ * moves capacity or power by 5 % (simulated-faults.ts). What is missed, and why: fixed metering that floods in heating
+ * hides charge and a fouled coil from each other (no superheat, both lower the suction); a part restriction of the
+ * liquid line of 2 F drop reads like one of the metering device.
  */
 describe('faults imposed on simulated units', () => {
-  const simulated = simulate(
-    singleFaults.map(([cause, faults]) => [cause, faults, false]),
-    100,
-  );
-  const singles = judge(simulated);
+  const cases = simulatedSingles();
+  const all = judgedSimulations(cases);
+  const felt = all.filter((one) => one.felt);
 
-  it('outside: single faults: first in at least 78 %, among the first two in at least 90 %', () => {
-    const message = confusionTable(singles);
-    expect(singles.length).toBeGreaterThan(300);
-    expect(shareWithin(singles, 1), message).toBeGreaterThanOrEqual(0.78);
-    expect(shareWithin(singles, 2), message).toBeGreaterThanOrEqual(0.9);
+  it('outside: single faults: first in at least 92 %, among the first two in at least 97 %', () => {
+    const message = confusionTable(felt);
+    expect(felt.length).toBeGreaterThan(300);
+    expect(shareWithin(felt, 1), message).toBeGreaterThanOrEqual(0.92);
+    expect(shareWithin(felt, 2), message).toBeGreaterThanOrEqual(0.97);
   });
 
-  it('outside: with an expansion valve in cooling: first in at least 88 %, among the first two in 97 %', () => {
-    const own = singles.filter((_, i) => simulated[i]?.name.includes('txv cooling'));
+  it('outside: the same without standing pressure and second suction clamp: 90 % first, 97 % among two', () => {
+    const plain = judgedSimulations(withoutOwnTests(cases)).filter((one) => one.felt);
+    const message = confusionTable(plain);
+    expect(shareWithin(plain, 1), message).toBeGreaterThanOrEqual(0.9);
+    expect(shareWithin(plain, 2), message).toBeGreaterThanOrEqual(0.97);
+  });
+
+  it('outside: with the cases too weak to feel, still 88 % first and 95 % among the first two', () => {
+    expect(all.length).toBeGreaterThan(felt.length);
+    expect(shareWithin(all, 1)).toBeGreaterThanOrEqual(0.88);
+    expect(shareWithin(all, 2)).toBeGreaterThanOrEqual(0.95);
+  });
+
+  it.each([
+    ['fixedOrifice cooling', 0.95, 0.97],
+    ['fixedOrifice heating', 0.87, 0.95],
+    ['txv cooling', 0.97, 0.98],
+    ['txv heating', 0.92, 0.98],
+  ])('outside: %s: first in at least %d, among the first two in at least %d', (group, first, two) => {
+    const own = felt.filter((one) => one.group === group);
     expect(own.length).toBeGreaterThan(70);
-    expect(shareWithin(own, 1), confusionTable(own)).toBeGreaterThanOrEqual(0.88);
-    expect(shareWithin(own, 2), confusionTable(own)).toBeGreaterThanOrEqual(0.97);
+    expect(shareWithin(own, 1), confusionTable(own)).toBeGreaterThanOrEqual(first);
+    expect(shareWithin(own, 2), confusionTable(own)).toBeGreaterThanOrEqual(two);
   });
 
   it('outside: two faults at once: both among the first three in at least 75 %', () => {
-    const pairs = judge(
+    const pairs = judgedSimulations(
       simulate(
         faultPairs.map(([causes, faults]) => [causes, faults, true]),
         9_000,

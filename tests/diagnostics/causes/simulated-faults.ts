@@ -120,7 +120,8 @@ export function simulate(
               group: `${spec.metering} ${conditions.mode}`,
               truth: causes,
               visit: found.visit,
-              felt: found.effectFrac >= LEAST_EFFECT_FRAC || causes.some((cause) => MEASURED_ALONE.has(cause)),
+              felt:
+                found.effectFrac >= LEAST_EFFECT_FRAC || causes.some((cause) => MEASURED_ALONE.has(cause)),
             },
           ];
         });
