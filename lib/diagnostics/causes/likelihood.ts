@@ -25,7 +25,37 @@ type Shifts = { readonly mean: Float64Array; readonly variance: Float64Array };
 type ShiftTable = ReadonlyMap<string, readonly Shifts[]>;
 
 /** A run made ready for many hypotheses. */
-export type ReadyRun = { readonly run: EvidenceRun; readonly byMetering: readonly ShiftTable[] };
+export type ReadyRun = {
+  readonly run: EvidenceRun;
+  readonly byMetering: readonly ShiftTable[];
+  readonly plain: PlainFeatures;
+};
+
+/** Features as plain numbers, with what does not depend on the hypothesis worked out once. */
+type PlainFeatures = {
+  readonly residual: Float64Array;
+  readonly own: Float64Array;
+  /** -Infinity where there is none. */
+  readonly floor: Float64Array;
+  readonly outlier: Float64Array;
+};
+
+function plainOf(features: readonly FeatureReading[]): PlainFeatures {
+  return {
+    residual: Float64Array.from(features, (f) => f.residual),
+    own: Float64Array.from(features, (f) => f.sd * f.sd),
+    floor: Float64Array.from(features, (f) => f.floor ?? Number.NEGATIVE_INFINITY),
+    outlier: Float64Array.from(features, (f) => outlierDensity(f.residual, outlierVariance(f.sd * f.sd, 0))),
+  };
+}
+
+function outlierVariance(own: number, total: number): number {
+  return Math.max(widthSigmas * widthSigmas * own, total);
+}
+
+function outlierDensity(residual: number, wide: number): number {
+  return (chanceFrac * Math.exp((-residual * residual) / (2 * wide))) / Math.sqrt(wide);
+}
 
 /**
  * Makes a run ready: looks every shift up once.
@@ -35,7 +65,11 @@ export type ReadyRun = { readonly run: EvidenceRun; readonly byMetering: readonl
  * Check: tests/diagnostics/causes/likelihood.test.ts
  */
 export function readyRun(run: EvidenceRun, causes: readonly CauseId[]): ReadyRun {
-  return { run, byMetering: devicesOf(run).map((metering) => tableFor(run, metering, causes)) };
+  return {
+    run,
+    byMetering: devicesOf(run).map((metering) => tableFor(run, metering, causes)),
+    plain: plainOf(run.features),
+  };
 }
 
 /** Metering devices a run is weighed with. */
@@ -94,11 +128,10 @@ export function lnFeature(feature: FeatureReading, mean: number, variance: numbe
   const own = feature.sd * feature.sd;
   const centre = feature.floor === undefined ? mean : Math.max(mean, feature.floor);
   const total = own + variance;
-  const wide = Math.max(widthSigmas * widthSigmas * own, total);
   const off = feature.residual - centre;
   const density =
     ((1 - chanceFrac) * Math.exp((-off * off) / (2 * total))) / Math.sqrt(total) +
-    (chanceFrac * Math.exp((-feature.residual * feature.residual) / (2 * wide))) / Math.sqrt(wide);
+    outlierDensity(feature.residual, outlierVariance(own, total));
   return exponent * Math.log(density + 1e-300);
 }
 
@@ -117,28 +150,41 @@ export function lnRun(ready: ReadyRun, parts: readonly Part[]): number {
     const ones = first === undefined ? NOTHING : (shifts.get(first.key) ?? NOTHING);
     const twos = second === undefined ? NOTHING : (shifts.get(second.key) ?? NOTHING);
     for (const one of ones) {
-      for (const two of twos) values.push(lnShifted(ready.run.features, one, two));
+      for (const two of twos) values.push(lnShifted(ready.plain, one, two));
     }
   }
   return logSum(values) - Math.log(values.length);
 }
 
 const NOTHING: readonly (Shifts | undefined)[] = [undefined];
+/** A product of densities is turned into a logarithm before it could leave the range of a double. */
+const SMALLEST = 1e-150;
+const LARGEST = 1e150;
 
+/** As the sum of `lnFeature` over the features, with one logarithm for many of them. */
 function lnShifted(
-  features: readonly FeatureReading[],
+  { residual, own, floor, outlier }: PlainFeatures,
   one: Shifts | undefined,
   two: Shifts | undefined,
 ): number {
-  let sum = 0;
-  for (let i = 0; i < features.length; i += 1) {
-    const feature = features[i];
-    if (feature === undefined) continue;
-    const mean = (one?.mean[i] ?? 0) + (two?.mean[i] ?? 0);
+  let ln = 0;
+  let product = 1;
+  for (let i = 0; i < residual.length; i += 1) {
+    const shift = (one?.mean[i] ?? 0) + (two?.mean[i] ?? 0);
     const variance = (one?.variance[i] ?? 0) + (two?.variance[i] ?? 0);
-    sum += lnFeature(feature, mean, variance);
+    const ownVariance = own[i] ?? Number.NaN;
+    const read = residual[i] ?? Number.NaN;
+    const total = ownVariance + variance;
+    const off = read - Math.max(shift, floor[i] ?? Number.NEGATIVE_INFINITY);
+    const wide =
+      total > widthSigmas * widthSigmas * ownVariance ? outlierDensity(read, total) : (outlier[i] ?? 0);
+    product *= ((1 - chanceFrac) * Math.exp((-off * off) / (2 * total))) / Math.sqrt(total) + wide + 1e-300;
+    if (product < SMALLEST || product > LARGEST) {
+      ln += Math.log(product);
+      product = 1;
+    }
   }
-  return sum;
+  return exponent * (ln + Math.log(product));
 }
 
 /** ln of the sum of exp(values); -Infinity for none. Check: tests/diagnostics/causes/likelihood.test.ts */

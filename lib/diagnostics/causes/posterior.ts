@@ -40,10 +40,9 @@ export function runLikelihood(hypotheses: readonly Hypothesis[], run: EvidenceRu
  */
 export function posteriorOf(hypotheses: readonly Hypothesis[], runs: readonly RunLikelihood[]): Posterior {
   const bothModes = new Set(runs.map((run) => run.mode)).size > 1;
-  const places = bothModes ? new Map(hypotheses.map(({ parts }, i) => [keyOf(parts), i])) : undefined;
-  const lnWeights = hypotheses.map(({ parts, lnPrior }, i) => {
-    const elsewhere = parts.filter((part) => part.cause !== 'meteringRestriction');
-    const other = elsewhere.length < parts.length ? places?.get(keyOf(elsewhere)) : undefined;
+  const others = bothModes ? withoutRestriction(hypotheses) : [];
+  const lnWeights = hypotheses.map(({ lnPrior }, i) => {
+    const other = others[i];
     return lnPrior + (other === undefined ? lnAll(runs, i) : lnOneModeOrBoth(runs, i, other));
   });
   const total = logSum(lnWeights);
@@ -52,6 +51,21 @@ export function posteriorOf(hypotheses: readonly Hypothesis[], runs: readonly Ru
     chance: Math.exp((lnWeights[i] ?? Number.NEGATIVE_INFINITY) - total),
   }));
   return { weighed, chances: chancesOf(weighed) };
+}
+
+const known = new WeakMap<readonly Hypothesis[], readonly (number | undefined)[]>();
+
+/** For each story with a restricted device, the place of the same story without it; the same array at every call. */
+function withoutRestriction(hypotheses: readonly Hypothesis[]): readonly (number | undefined)[] {
+  const already = known.get(hypotheses);
+  if (already !== undefined) return already;
+  const places = new Map(hypotheses.map(({ parts }, i) => [keyOf(parts), i]));
+  const found = hypotheses.map(({ parts }) => {
+    const elsewhere = parts.filter((part) => part.cause !== 'meteringRestriction');
+    return elsewhere.length < parts.length ? places.get(keyOf(elsewhere)) : undefined;
+  });
+  known.set(hypotheses, found);
+  return found;
 }
 
 function lnAll(runs: readonly RunLikelihood[], i: number): number {
