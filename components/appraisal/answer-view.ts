@@ -42,6 +42,7 @@ import type {
   RunView,
   TargetView,
 } from './view';
+import { yearView } from './year-view';
 
 const words = wordsOf('en');
 
@@ -70,8 +71,8 @@ export function answerView(appraisal: Appraisal, sheet: Sheet): AnswerView {
     table: compareTable(sheet, comparison),
     cost: costChart(comparison),
     ...(balance === undefined ? {} : { balance }),
-    energyNotes: energy.notes.map(told),
     energyInputs: energyInputsView(appraisal, told),
+    year: yearView(energy, comparison),
     headline: headlineOf(appraisal),
   };
 }

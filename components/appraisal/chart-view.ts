@@ -1,5 +1,6 @@
 import { t } from '@/components/words/words';
 import type { EnergyResult } from '@/lib/energy/energy-result';
+import { stripShading, widestGap } from '@/lib/energy/strip-shading';
 import type { Comparison } from '@/lib/finance/comparison';
 import { moneyAxis } from '@/lib/sheet/axis';
 import { dollarWords } from '@/lib/sheet/money-words';
@@ -59,10 +60,47 @@ export type BalanceChart = {
   /** Zero-based [Btu/h]. */
   readonly axis: Axis;
   readonly outdoorTicks: readonly number[];
+  /** What the chart says, in one sentence. */
+  readonly message: string;
+  /** What the unit as found leaves to the strips, and where its name stands; left out where nothing is missing. */
+  readonly shade?: ShadeView;
   /** Where strip heat begins to help, a sentence per unit. */
   readonly sentences: readonly string[];
   readonly table: { readonly header: readonly string[]; readonly rows: readonly (readonly string[])[] };
 };
+
+/** A shaded area between two heights, and a place for its name. */
+export type ShadeView = {
+  readonly points: readonly { readonly x: number; readonly between: readonly [number, number] }[];
+  readonly label: string;
+  readonly labelX: number;
+  readonly labelY: number;
+};
+
+function shadeOf(energy: EnergyResult): ShadeView | undefined {
+  const found = energy.scenarios.find(({ id }) => id === 'asFound');
+  const shading = stripShading(found?.balance ?? []);
+  const widest = widestGap(shading);
+  if (widest === undefined) return undefined;
+  return {
+    points: shading.map((gap) => ({ x: gap.outdoorF, between: [gap.fromBtuh, gap.toBtuh] })),
+    label: t('chart.strip'),
+    labelX: widest.outdoorF,
+    labelY: widest.atBtuh,
+  };
+}
+
+/** The chart's message: where the unit as found, and a healthy one, can no longer keep up alone. */
+function balanceMessage(energy: EnergyResult): string {
+  const at = (id: string) => {
+    const f = energy.scenarios.find((scenario) => scenario.id === id)?.balancePointF;
+    return f === undefined ? undefined : plainNumber(words, f, 0);
+  };
+  const [found, healthy] = [at('asFound'), at('healthy')];
+  if (found === undefined) return t('chart.keepsUp');
+  if (healthy === undefined || healthy === found) return t('chart.below', { found });
+  return t('chart.belowBoth', { found, healthy });
+}
 
 /** The balance chart of a heat pump; `undefined` when nothing heats. */
 export function balanceChart(energy: EnergyResult, comparison: Comparison): BalanceChart | undefined {
@@ -80,10 +118,13 @@ export function balanceChart(energy: EnergyResult, comparison: Comparison): Bala
       ...shown.map((s) => [s.id, s.balance[i]?.capacityBtuh ?? 0] as const),
     ]),
   }));
+  const shade = shadeOf(energy);
   return {
     lines,
     points,
     axis: heatAxis(Math.max(1, ...points.flatMap((point) => Object.values(point.at)))),
+    message: balanceMessage(energy),
+    ...(shade === undefined ? {} : { shade }),
     outdoorTicks: roundTens(points.map((point) => point.outdoorF)),
     sentences: shown.map((s) => {
       const { name } = nameAndLook(s.id, comparison);
@@ -118,11 +159,13 @@ function heatAxis(highestBtuh: number): Axis {
   return { max: count * step, ticks, unit: t('chart.heatAxis') };
 }
 
-function leaveId(comparison: Comparison): string | undefined {
+/** Id of leaving it, which stands in charts as the unit as found. */
+export function leaveId(comparison: Comparison): string | undefined {
   return comparison.choices.find((choice) => choice.kind === 'leave')?.id;
 }
 
-function nameAndLook(id: string, comparison: Comparison): { name: string; look: LineLook } {
+/** Name and look of a scenario in charts. */
+export function nameAndLook(id: string, comparison: Comparison): { name: string; look: LineLook } {
   if (id === 'healthy') return { name: t('chart.healthy'), look: 'healthy' };
   if (id === 'asFound') return { name: t('chart.asFound'), look: 'leave' };
   const choice = comparison.choices.find((c) => c.id === id);

@@ -69,6 +69,8 @@ export type EnergyInputsView = {
   readonly assumed: Readonly<Record<string, string>>;
   /** Sentences about own temperature bins and degree-days. */
   readonly climateNotes: readonly string[];
+  /** Where the year as calculated and what the customer says do not agree. */
+  readonly comfortNotes: readonly string[];
 };
 
 /** Check: tests/screens/energy-inputs-view.test.ts */
@@ -87,6 +89,7 @@ export function energyInputsView(appraisal: Appraisal, told: (saying: Saying) =>
     },
     assumed: assumedFields(appraisal),
     climateNotes: about(/^(ownBins|degreeDays)/),
+    comfortNotes: about(/^comfort/),
   };
 }
 

@@ -4,6 +4,7 @@ import type { Issue } from '@/lib/visit/issue';
 import type { BalanceChart, CostChart } from './chart-view';
 import type { CompareTable } from './compare-view';
 import type { EnergyInputsView } from './energy-inputs-view';
+import type { YearView } from './year-view';
 
 /** One input of a number, in words. */
 export type InputView = {
@@ -156,9 +157,10 @@ export type AnswerView = {
   readonly table: CompareTable;
   readonly cost: CostChart;
   readonly balance?: BalanceChart;
-  readonly energyNotes: readonly string[];
   /** What the forms of house, bills and tariff tell. */
   readonly energyInputs: EnergyInputsView;
+  /** Where the money of a year goes. */
+  readonly year: YearView;
   /** One line for lists and the bar below the form. */
   readonly headline: string;
 };

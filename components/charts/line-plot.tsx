@@ -1,7 +1,18 @@
 'use client';
 
-import { CartesianGrid, Label, Line, LineChart, ResponsiveContainer, XAxis, YAxis } from 'recharts';
-import type { ChartLine } from '@/components/appraisal/chart-view';
+import { useId } from 'react';
+import {
+  Area,
+  CartesianGrid,
+  ComposedChart,
+  Label,
+  Line,
+  ReferenceDot,
+  ResponsiveContainer,
+  XAxis,
+  YAxis,
+} from 'recharts';
+import type { ChartLine, ShadeView } from '@/components/appraisal/chart-view';
 import { lookOf } from './chart-looks';
 import { PLOT_TEXT } from './plot-text';
 
@@ -13,6 +24,7 @@ type Props = {
   readonly xTicks: readonly number[];
   readonly yTicks: readonly number[];
   readonly yText: (value: number) => string;
+  readonly shade?: ShadeView | undefined;
 };
 
 /** Height of the class `h-96`, which the plot has. */
@@ -24,7 +36,8 @@ const LABEL_PX = 44;
 
 /** Lines on zero-based axes with their names at their ends; nothing is told by hovering. */
 export function LinePlot(props: Props) {
-  const { lines, points } = props;
+  const { lines, points, shade } = props;
+  const hatch = `hatch${useId().replace(/[^a-zA-Z0-9]/g, '')}`;
   const yMax = props.yTicks.at(-1) ?? 1;
   return (
     <figure className="mt-2">
@@ -34,7 +47,7 @@ export function LinePlot(props: Props) {
       <div aria-hidden="true" className="plot flex h-96">
         <div className="min-w-0 flex-1">
           <ResponsiveContainer width="100%" height="100%">
-            <LineChart data={[...points]} margin={MARGIN_PX} accessibilityLayer={false}>
+            <ComposedChart data={[...points]} margin={MARGIN_PX} accessibilityLayer={false}>
               <CartesianGrid stroke="var(--hair)" vertical={false} />
               <XAxis
                 dataKey="x"
@@ -55,22 +68,49 @@ export function LinePlot(props: Props) {
                 stroke="var(--edge)"
                 tick={PLOT_TEXT}
               />
-              {lines.map((line, i) => {
-                const { stroke, dash } = lookOf(lines, i);
+              {shade === undefined ? null : (
+                <>
+                  <defs>
+                    <pattern id={hatch} width="8" height="8" patternUnits="userSpaceOnUse">
+                      <path d="M-1 7L7 -1M5 9L9 5M-1 1L1 -1" stroke="var(--use-strip)" strokeWidth="2" />
+                    </pattern>
+                  </defs>
+                  <Area
+                    data={[...shade.points]}
+                    dataKey="between"
+                    stroke="none"
+                    fill={`url(#${hatch})`}
+                    fillOpacity={1}
+                    activeDot={false}
+                    isAnimationActive={false}
+                  />
+                </>
+              )}
+              {onTop(lines).map((line) => {
+                const { stroke, dash } = lookOf(lines, lines.indexOf(line));
                 return (
+                  // recharts also asks lines about the shade's own points, which have no line
                   <Line
                     key={line.id}
-                    dataKey={(point: Props['points'][number]) => point.at[line.id] ?? 0}
+                    dataKey={(point: Partial<Props['points'][number]>) => point.at?.[line.id]}
                     stroke={stroke}
                     strokeDasharray={dash}
-                    strokeWidth={line.look === 'load' ? 5 : 3}
+                    strokeWidth={line.look === 'load' ? 5 : line.look === 'leave' ? 4 : 3}
                     dot={false}
                     activeDot={false}
                     isAnimationActive={false}
                   />
                 );
               })}
-            </LineChart>
+              {shade === undefined ? null : (
+                <ReferenceDot
+                  x={shade.labelX}
+                  y={shade.labelY}
+                  r={0}
+                  label={<ShadeLabel words={shade.label} />}
+                />
+              )}
+            </ComposedChart>
           </ResponsiveContainer>
         </div>
         <EndLabels lines={lines} last={points.at(-1)?.at ?? {}} yMax={yMax} />
@@ -79,6 +119,32 @@ export function LinePlot(props: Props) {
         <LineKeys lines={lines} />
       </figcaption>
     </figure>
+  );
+}
+
+/** What stays as it is lies over what equals it. */
+function onTop(lines: readonly ChartLine[]): ChartLine[] {
+  return [...lines].sort((a, b) => Number(a.look === 'leave') - Number(b.look === 'leave'));
+}
+
+/** Name of the shaded area on a ground of its own; recharts gives the place. */
+function ShadeLabel(props: { readonly words: string; readonly viewBox?: { x?: number; y?: number } }) {
+  const { x = 0, y = 0 } = props.viewBox ?? {};
+  return (
+    <text
+      x={x}
+      y={y}
+      dx={8}
+      dy={5}
+      fontSize={15}
+      fontWeight={700}
+      fill="var(--use-strip)"
+      stroke="var(--paper)"
+      strokeWidth={5}
+      paintOrder="stroke"
+    >
+      {props.words}
+    </text>
   );
 }
 

@@ -5,6 +5,7 @@ import Link from 'next/link';
 import { useAppraisal } from '@/components/appraisal/appraisal-context';
 import type { AnswerView } from '@/components/appraisal/view';
 import { useDraftState, useVisitId } from '@/components/draft/draft-context';
+import { YearOfMoney } from '@/components/energy/year-of-money';
 import { ErrorSummary } from '@/components/form/error-summary';
 import { Advice, CostNow } from '@/components/results/advice-block';
 import { FlagNote } from '@/components/results/flag-note';
@@ -122,6 +123,7 @@ function Answered(props: { readonly answer: AnswerView; readonly working: boolea
         <WhenNear>
           <CostLines chart={answer.cost} />
         </WhenNear>
+        <YearOfMoney view={answer.year} />
         {answer.balance === undefined ? null : (
           <WhenNear>
             <BalanceLines chart={answer.balance} />

@@ -106,6 +106,11 @@ function HouseFolds(props: { readonly heats: boolean }) {
         </div>
         {props.heats ? <PickField path="site.heatingComfort" words="comfort" unknown /> : null}
         <PickField path="site.coolingComfort" words="comfort" unknown />
+        {inputs?.comfortNotes.map((note) => (
+          <p key={note} className="note-doubt mt-2">
+            {note}
+          </p>
+        ))}
       </Fold>
       <Fold title={t('house.building')} aside={t('house.optional')}>
         <div className="rows">

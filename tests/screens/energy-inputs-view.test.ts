@@ -101,3 +101,12 @@ test('wiring: a field left empty says what is assumed in its place', () => {
     inputs({ site: { ...site, heatingSetpointF: 68 } }).assumed['site.heatingSetpointF'],
   ).toBeUndefined();
 });
+
+test('wiring: comfort as the customer tells it is checked against the hours not met, and said', () => {
+  const reading = readVisit(JSON.parse(readFileSync('data-demo/healthy.json', 'utf8')));
+  if (!reading.ok) throw new Error('demo');
+  const site = { ...reading.value.site, heatingComfort: 'fallsShort' as const };
+  const appraisal = appraise({ ...reading.value, site });
+  const view = answerView(appraisal, composeSheet({ ...appraisal, locale: 'en' }));
+  expect(view.energyInputs.comfortNotes.join()).toMatch(/says the unit falls short in heating, but/);
+});

@@ -30,6 +30,7 @@ test('wiring: every answer of the schema has words', () => {
     'suspectedCause.cause': 'cause',
     'tariff.periods.*.days': 'days',
     'site.insulation': 'insulation',
+    'site.co2Factor': 'co2Factor',
     'site.heatingComfort': 'comfort',
     'site.coolingComfort': 'comfort',
     'convention.timing': 'timing',
