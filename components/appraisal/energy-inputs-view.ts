@@ -191,11 +191,12 @@ function withDateWords(saying: Saying): Saying {
   return { ...saying, values: Object.fromEntries(values) };
 }
 
-function priceWords({ energy }: Appraisal): { used: string; assumed: boolean } {
+function priceWords({ visit, energy }: Appraisal): { used: string; assumed: boolean } {
   const price = energy.assumptions.find(({ name }) => name === 'electricityPrice');
   const assumed = energy.priceBasis === 'assumed';
   const values = { price: centWords(energy.priceUsdPerKwh), source: price?.source ?? '' };
-  return { used: t(assumed ? 'tariff.assumed' : 'tariff.given', values), assumed };
+  if (visit.tariff !== undefined) return { used: t('tariff.given', values), assumed };
+  return { used: t(assumed ? 'tariff.assumed' : 'tariff.fromBills', values), assumed };
 }
 
 /** Fields of the house whose value is assumed while they are empty, by the assumption's name. */

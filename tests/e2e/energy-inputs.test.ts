@@ -68,10 +68,7 @@ test('wiring: bills pasted and a tariff by time of day set on the phone are judg
   expect(billed.costUsd).not.toBeCloseTo(before.costUsd, 0);
 
   await openPart(page, 'Prices and choices');
-  await page
-    .getByText(/is assumed\..*Average|is assumed\. /)
-    .first()
-    .waitFor();
+  await page.getByText(/^Nothing typed: [\d.]+¢ a kWh is taken from the bills/).waitFor();
   await page.getByText('By time of day', { exact: true }).click();
   await page.getByRole('textbox', { name: /^Electricity price/ }).fill('0.34');
   await page
