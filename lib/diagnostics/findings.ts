@@ -161,6 +161,8 @@ export type NextReading = {
     readonly chance: number;
     readonly cause: CauseId;
     readonly probability: number;
+    /** Chance of this outcome where a cause is at work; `none`: nothing wrong. */
+    readonly byCause?: readonly { readonly cause: CauseId; readonly chance: number }[];
   }[];
 };
 

@@ -3,7 +3,7 @@ import { invariant } from '../math/invariant';
 import { repairs } from '../visit/choice';
 import type { Saying } from '../visit/wording';
 import { type CauseOutcome, causeMove, causeTable, energyPart, totalPart } from './cause-table';
-import type { ComparedChoice, Comparison } from './comparison';
+import type { ComparedChoice, Comparison, FlipMap, RulesOfThumb } from './comparison';
 import {
   type ComparisonInput,
   type ComparisonModel,
@@ -11,7 +11,9 @@ import {
   type Outcome,
   outcomeOf,
 } from './comparison-model';
+import { defaultPriceBook } from './default-price-book';
 import { firstYearEnergyUsd } from './expected-years';
+import { flipMap, investigate } from './investigate';
 import { equivalentPerYear } from './measures';
 import { measuresAgainst, measuresOfBase } from './measures-against';
 import { moneyText, usdOf } from './money';
@@ -20,7 +22,7 @@ import { quotedTotal } from './quoted-total';
 import { driversOf, type Moved, rangeOf } from './range';
 import { breakEvenPrice, lowestByStay, lowestIndex, recommend } from './recommend';
 import { replaceLater } from './replace-later';
-import { rulesOfThumb } from './rules-of-thumb';
+import { rulesOfThumb, thumbDiffers } from './rules-of-thumb';
 
 /** Outcomes of all choices: with everything likely, with each input at its ends, and under each cause. */
 type Grid = {
@@ -66,9 +68,21 @@ export function compareChoices(input: ComparisonInput): Comparison {
     aboutTheSameIds,
     lowestByStay: byStay,
     ...later(model, totals),
+    investigate: investigate({
+      model,
+      outcomes: grid.causes,
+      causes: input.findings.causes,
+      priceBook: input.priceBook ?? defaultPriceBook,
+      ...(input.visit.unit.refrigerant === undefined ? {} : { refrigerant: input.visit.unit.refrigerant }),
+    }),
+    ...mapOf(flipMap(model, totals)),
     recommendation,
     notes: model.notes,
   };
+}
+
+function mapOf(map: FlipMap | undefined): Pick<Comparison, 'flipMap'> {
+  return map === undefined ? {} : { flipMap: map };
 }
 
 function later(model: ComparisonModel, totals: readonly number[]): Pick<Comparison, 'replaceLater'> {
@@ -137,6 +151,9 @@ function comparedChoice(
     rebateUsd: moneyText(priced.rebate),
     upFrontUsd: moneyText(priced.upFront),
     ...(priced.loan === undefined ? {} : { loan: priced.loan.quote }),
+    waysToPay: priced.waysToPay,
+    energySavedPerMonthUsd: energySavedPerMonth(model, priced),
+    daysWithout: daysWithout(grid, i),
     yearlyEnergyUsd: energyRange(model, priced, own),
     failsWithinStayFrac: failureRange(grid, i),
     totalTodayUsd: rangeOf(outcome.totalTodayUsd, [...movedOf(grid, total), causeOfTotal]),
@@ -148,9 +165,7 @@ function comparedChoice(
     netSavingUsd: i === 0 ? exactEstimate(0) : rangeOf(saving(grid.likely), moved),
     overLowestUsd,
     priced: priced.priced,
-    ...(repairs(choice) && priced.priced
-      ? { rulesOfThumb: rulesOfThumb(likely.ageYears, usdOf(priced.price), likely.replacementUsd) }
-      : {}),
+    ...(repairs(choice) && priced.priced ? { rulesOfThumb: thumbRules(model, grid, priced, own) } : {}),
     ...(breakEven === undefined || breakEven <= 0 ? {} : { breakEvenPriceUsd: breakEven }),
     drivers: driversOf(i === 0 ? total(grid.likely) : saving(grid.likely), moved),
     ...(i === 0 ? measuresOfBase : measuresAgainst(model, base, { priced, outcome })),
@@ -170,6 +185,49 @@ function energyRange(
     ...moved,
     causeMove(causes, undefined, energyPart),
   ]);
+  return estimate(Math.max(0, low), likely, high);
+}
+
+function thumbRules(
+  model: ComparisonModel,
+  grid: Grid,
+  priced: PricedChoice,
+  causes: readonly CauseOutcome[],
+): RulesOfThumb {
+  const { likely, fallback, basis } = model;
+  const rules = rulesOfThumb(likely.ageYears, usdOf(priced.price), likely.replacementUsd);
+  const best =
+    model.choices[
+      lowestIndex(
+        model,
+        grid.likely.map((o) => o.totalTodayUsd),
+      )
+    ];
+  const fullSays = best?.choice.kind === 'replace' ? 'replace' : 'repair';
+  const unseen = {
+    fullSays,
+    choice: priced.choice.name,
+    stayYears: basis.stayYears,
+    curesFrac: causes.reduce((sum, c) => sum + c.frac * c.curedFrac, 0),
+    extraEnergyUsdPerYear:
+      firstYearEnergyUsd(priced.choice, likely, model.chances) - (likely.energyUsd[fallback.scenarioId] ?? 0),
+  } as const;
+  return { ...rules, fullSays, differs: thumbDiffers(rules, unseen) };
+}
+
+function energySavedPerMonth(model: ComparisonModel, priced: PricedChoice): number {
+  const of = (p: PricedChoice) => firstYearEnergyUsd(p.choice, model.likely, model.chances);
+  return (of(itemAt(model.choices, 0)) - of(priced)) / 12;
+}
+
+/** Failures of whichever unit runs, each with its days without. */
+function daysWithout(grid: Grid, i: number): Estimate {
+  const days = (o: readonly Outcome[]) => {
+    const outcome = o[i];
+    const fails = outcome?.expected.reduce((sum, year) => sum + year.failsFrac, 0) ?? 0;
+    return fails * (outcome?.draw.values.daysWithoutPerFailure ?? 0);
+  };
+  const { low, likely, high } = rangeOf(days(grid.likely), movedOf(grid, days));
   return estimate(Math.max(0, low), likely, high);
 }
 

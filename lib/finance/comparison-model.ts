@@ -2,6 +2,7 @@ import type { Findings } from '../diagnostics/findings';
 import type { EnergyResult } from '../energy/energy-result';
 import type { CauseChances } from '../energy/recovery';
 import { type Choice, repairs } from '../visit/choice';
+import type { PriceBook } from '../visit/price-book';
 import type { Visit } from '../visit/visit';
 import { type Saying, say } from '../visit/wording';
 import type { YearRow } from './comparison';
@@ -19,6 +20,8 @@ export type ComparisonInput = {
   readonly visit: Visit;
   readonly findings: Findings;
   readonly energy: EnergyResult;
+  /** Prices of tests; left out = the invented starting book. */
+  readonly priceBook?: PriceBook;
 };
 
 /** All that is needed to work out any choice for any draw and any length of stay. */

@@ -1,5 +1,6 @@
 import type { Estimate } from '../math/estimate';
-import type { Choice } from '../visit/choice';
+import type { CauseId } from '../visit/cause';
+import type { Choice, Financing } from '../visit/choice';
 import type { Saying } from '../visit/wording';
 
 /** Quoted money in JSON: a decimal string with two places, "1234.50". */
@@ -22,13 +23,41 @@ export type LoanQuote = {
   readonly amountFinancedUsd: MoneyText;
   readonly paymentUsd: MoneyText;
   readonly lastPaymentUsd: MoneyText;
+  /** Equal payments in a row; one or two for a level loan, more where payments change. */
+  readonly paymentRuns?: readonly { readonly count: number; readonly paymentUsd: MoneyText }[];
   readonly termMonths: number;
   readonly financeChargeUsd: MoneyText;
   readonly totalOfPaymentsUsd: MoneyText;
   /** Down payment, fee paid at the start, and all payments. */
   readonly totalPaidUsd: MoneyText;
+  /** What the price was raised by for those who finance; part of the finance charge. */
+  readonly dealerFeeUsd?: MoneyText;
   readonly noteRateFracPerYear: number;
   readonly apr: Rate;
+};
+
+/** One way to pay for a choice, with everything that must be said beside a payment. */
+export type WayToPay = {
+  readonly kind: Financing['kind'];
+  readonly lender?: string;
+  /** The totals of the choice count this one. */
+  readonly counted: boolean;
+  /** Of a promotion: the ending that is expected. Absent for cash, and when the down payment covers the price. */
+  readonly loan?: LoanQuote;
+  /** Deferred interest: both endings. */
+  readonly promotion?: {
+    readonly promotionMonths: number;
+    /** Level payment that clears it in time. */
+    readonly clearingPaymentUsd: MoneyText;
+    readonly paidInTime: LoanQuote;
+    readonly notPaidInTime: LoanQuote;
+    /** Charged back to the first day if it is not paid in time; lenders differ between these. */
+    readonly interestSimpleUsd: MoneyText;
+    readonly interestCompoundedUsd: MoneyText;
+  };
+  /** To be shown wherever the payment is quoted; words under `finance.credit...`. */
+  readonly disclosures: readonly Saying[];
+  readonly notes: readonly Saying[];
 };
 
 /** Cash of one year in nominal dollars; costs are positive, money back is negative, `totalUsd` is the plain sum. */
@@ -82,6 +111,59 @@ export type RulesOfThumb = {
   readonly ageTimesPriceSays: 'repair' | 'replace';
   readonly priceShareFrac: number;
   readonly priceShareSays: 'repair' | 'replace';
+  /** What costs least by the full analysis; keeping the unit without a repair counts as `repair` does: it stays. */
+  readonly fullSays?: 'repair' | 'replace';
+  /** Where a rule says otherwise, and what it does not see; words under `finance.thumb...`. */
+  readonly differs?: readonly Saying[];
+};
+
+/** A test or reading worth taking, or not. */
+export type TestWorth = {
+  /** As in the findings: words under `next.<test>`. */
+  readonly code: string;
+  readonly readings: readonly string[];
+  /** What choosing after it would save on average, before its price. */
+  readonly savesUsd: number;
+  /** From the price book; absent when it has no price. */
+  readonly priceUsd?: MoneyText;
+  readonly minutes?: number;
+  /** Saving less price. */
+  readonly netUsd?: number;
+  /** Whether any outcome would lead to another choice. */
+  readonly changesChoice: boolean;
+};
+
+/** Whether finding out more is worth its money. */
+export type Investigate =
+  | {
+      readonly kind: 'value';
+      /** The most that knowing the cause could save on average. */
+      readonly mostUsd: number;
+      /** Lowest on average as things stand. */
+      readonly choiceId: string;
+      /** Which choice costs least under each cause, and how likely the cause is. */
+      readonly byCause: readonly {
+        readonly cause: CauseId;
+        readonly frac: number;
+        readonly choiceId: string;
+        /** Total of each choice under this cause, by id. */
+        readonly totalsUsd: Readonly<Record<string, number>>;
+      }[];
+      /** Best first. */
+      readonly tests: readonly TestWorth[];
+      readonly saying: Saying;
+    }
+  | { readonly kind: 'none'; readonly why: Saying };
+
+/** Which choice costs least by years of stay and price of one repair. */
+export type FlipMap = {
+  /** The repair whose price varies: the cheapest in total. */
+  readonly repairId: string;
+  readonly stayYears: readonly number[];
+  /** Cash prices after rebates [USD]. */
+  readonly repairPricesUsd: readonly number[];
+  /** By stay, then by price. */
+  readonly choiceIds: readonly (readonly string[])[];
 };
 
 export type ComparedChoice = {
@@ -93,6 +175,12 @@ export type ComparedChoice = {
   /** Paid on the day: the price, or the down payment and fees. */
   readonly upFrontUsd: MoneyText;
   readonly loan?: LoanQuote;
+  /** Every way to pay, the one that counts first; empty where nothing is to be paid. */
+  readonly waysToPay?: readonly WayToPay[];
+  /** Energy saved against leaving it, a twelfth of the first year's; stands beside a monthly payment. */
+  readonly energySavedPerMonthUsd?: number;
+  /** Days without heating or cooling to be expected from failures within the stay. */
+  readonly daysWithout?: Estimate;
   readonly yearlyEnergyUsd: Estimate;
   readonly failsWithinStayFrac: Estimate;
   readonly totalTodayUsd: Estimate;
@@ -144,6 +232,10 @@ export type Comparison = {
   }[];
   /** For the replacement with the lowest total; absent when no replacement has a price. */
   readonly replaceLater?: ReplaceLater;
+  /** Is it worth finding out more before choosing? */
+  readonly investigate?: Investigate;
+  /** Absent without a priced repair. */
+  readonly flipMap?: FlipMap;
   readonly recommendation: {
     readonly choiceId?: string;
     readonly reason: Saying;

@@ -70,7 +70,7 @@ export function levelLoan(terms: LoanTerms): LoanSchedule {
 
 /**
  * Loan repaid by a payment somebody named: the last payment takes what is left. A payment smaller than the month's
- * interest is refused, since the debt would grow.
+ * interest is refused, since the debt would grow; in a long first period it may grow once.
  *
  * @param terms    principal [USD], rate >= 0, term >= 1 month
  * @param payment  monthly payment in whole cents
@@ -89,7 +89,8 @@ export function loanWithPayment(
     const interest = money(balance.times(interestFactor(terms, month)));
     const owed = balance.plus(interest);
     const last = month === terms.termMonths;
-    if (!last && payment.lt(interest))
+    const longFirst = month === 1 && terms.firstPeriod !== undefined;
+    if (!last && !longFirst && payment.lt(interest))
       return { kind: 'none', why: { code: 'loanDebtGrows', values: { month } } };
     const paid = last || payment.gt(owed) ? owed : payment;
     balance = owed.minus(paid);
@@ -100,6 +101,44 @@ export function loanWithPayment(
     kind: 'schedule',
     payment: rows[0]?.payment ?? money(0),
     lastPayment: rows.at(-1)?.payment ?? money(0),
+    totalOfPayments: add((row) => row.payment),
+    totalInterest: add((row) => row.interest),
+    rows,
+  };
+}
+
+/**
+ * A schedule with sums put against the debt after the payment of some months: the payment stays, the loan ends
+ * earlier, and what a sum exceeds the debt by is lost to it.
+ *
+ * @param schedule  as agreed
+ * @param lumps     sum by month
+ * @param rateFracPerYear  of the loan
+ * @returns rows with what is paid each month; later rows are 0.00 once nothing is owed
+ * Check: tests/finance/level-loan.test.ts
+ */
+export function loanWithLumps(
+  schedule: LoanSchedule,
+  lumps: ReadonlyMap<number, Money>,
+  rateFracPerYear: number,
+): LoanSchedule {
+  const i = exact(rateFracPerYear).div(12);
+  const rows: LoanRow[] = [];
+  let balance: Money | undefined;
+  for (const row of schedule.rows) {
+    const interest = balance === undefined ? row.interest : money(balance.times(i));
+    const owed = balance === undefined ? row.balance.plus(row.payment) : balance.plus(interest);
+    const last = row === schedule.rows.at(-1);
+    const paid = last || row.payment.gt(owed) ? owed : row.payment;
+    const left = owed.minus(paid);
+    const lump = lumps.get(row.month) ?? money(0);
+    balance = lump.gt(left) ? money(0) : left.minus(lump);
+    rows.push({ month: row.month, payment: paid, interest, principal: paid.minus(interest), balance });
+  }
+  const add = (pick: (row: LoanRow) => Money) => rows.reduce((sum, row) => sum.plus(pick(row)), money(0));
+  return {
+    ...schedule,
+    lastPayment: rows.findLast((row) => row.payment.gt(0))?.payment ?? money(0),
     totalOfPayments: add((row) => row.payment),
     totalInterest: add((row) => row.interest),
     rows,

@@ -9,6 +9,8 @@ export type CountedRebate = {
   readonly amountUsd: MoneyText;
   /** 0 = taken off the price on the day. */
   readonly paidAfterMonths: number;
+  /** Goes against the loan when it comes. */
+  readonly toPrincipal: boolean;
 };
 
 export type RebateReading = {
@@ -56,7 +58,12 @@ export function readRebates(
     if (rebate.condition !== undefined) {
       notes.push({ code: 'rebateCondition', values: { rebate: rebate.label, condition: rebate.condition } });
     }
-    counted.push({ label: rebate.label, amountUsd: moneyText(amount), paidAfterMonths: months });
+    counted.push({
+      label: rebate.label,
+      amountUsd: moneyText(amount),
+      paidAfterMonths: months,
+      toPrincipal: rebate.toPrincipal ?? false,
+    });
   }
   const total = money(priceUsd).minus(left);
   return { counted, atOnceUsd: moneyText(atOnce), totalUsd: moneyText(total), notes };

@@ -114,6 +114,7 @@ function varies({ basis, fallback }: ComparisonModel, key: FinanceKey): boolean 
     case 'discountFracPerYear':
     case 'ageYears':
     case 'sizingFactorFrac':
+    case 'daysWithoutPerFailure':
       return false;
     case 'hotDischargeHazardRatio':
     case 'ailingHazardRatio':

@@ -91,5 +91,6 @@ export const PriceBook = z.strictObject({
   entries: z.array(PriceEntry).max(300),
   /** Sales tax on every job; left out = none. */
   tax: z.array(DatedTax).max(200).optional(),
+  taxLabel: text('Words on the tax line', 120).optional(),
 });
 export type PriceBook = z.infer<typeof PriceBook>;

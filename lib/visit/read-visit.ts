@@ -61,6 +61,9 @@ export function readDraft(data: unknown): DraftReading {
  */
 function leftOut(issue: Issue): string[] {
   const path = issue.path.split('.');
+  // an offer beside the one that counts moves no total: it goes alone
+  if (path[0] === 'choices' && path[2] === 'financingOffers' && path[3] !== undefined)
+    return path.slice(0, 4);
   if (path[0] === 'choices' && path[1] !== undefined) return path.slice(0, 2);
   const row = rowOf(path);
   if (row !== undefined) return row;

@@ -87,12 +87,10 @@ describe('annual percentage rate against the outside', () => {
     'apr-fee-299': withFee,
     'apr-fee-600': withFee,
     'apr-dealer-fee-zero-percent': (c) => {
-      const loan = { kind: 'levelLoan', rateFracPerYear: 0, termMonths: 60 } as const;
-      const quoted = quoteLoan(
-        moneyText(num(c, 'inputs.cash_price')),
-        loan,
-        moneyText(num(c, 'inputs.financed_price')),
-      );
+      const [cash, financed] = [num(c, 'inputs.cash_price'), num(c, 'inputs.financed_price')];
+      const dealerFeeFrac = 1 - cash / financed;
+      const loan = { kind: 'levelLoan', rateFracPerYear: 0, termMonths: 60, dealerFeeFrac } as const;
+      const quoted = quoteLoan(moneyText(cash), loan);
       expect(quoted?.quote.amountFinancedUsd).toBe('10000.00');
       expect(quoted?.quote.financeChargeUsd).toBe('1500.00');
       expect([quoted?.quote.paymentUsd, quoted?.quote.lastPaymentUsd]).toEqual(['191.67', '191.47']);
@@ -104,12 +102,10 @@ describe('annual percentage rate against the outside', () => {
       );
     },
     'finance-charge-cash-discount': (c) => {
-      const loan = { kind: 'levelLoan', rateFracPerYear: 0, termMonths: 10 } as const;
-      const quoted = quoteLoan(
-        moneyText(num(c, 'inputs.cash_price')),
-        loan,
-        moneyText(num(c, 'inputs.credit_price')),
-      );
+      const [cash, credit] = [num(c, 'inputs.cash_price'), num(c, 'inputs.credit_price')];
+      const dealerFeeFrac = 1 - cash / credit;
+      const loan = { kind: 'levelLoan', rateFracPerYear: 0, termMonths: 10, dealerFeeFrac } as const;
+      const quoted = quoteLoan(moneyText(cash), loan);
       expect(Number(quoted?.quote.financeChargeUsd)).toBe(num(c, 'expected.finance_charge'));
       expect(Number(quoted?.quote.amountFinancedUsd)).toBe(num(c, 'expected.amount_financed'));
     },

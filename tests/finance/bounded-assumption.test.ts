@@ -4,7 +4,7 @@ import limits from '@/lib/finance/data/assumption-limits.json';
 import table from '@/lib/visit/data/assumptions.json';
 
 test('property: every default lies inside its limits and needs no note', () => {
-  expect(financeKeys).toHaveLength(18);
+  expect(financeKeys).toHaveLength(19);
   for (const key of financeKeys) {
     const { value, setBy, note } = boundedAssumption([], key);
     const { low, likely, high } = table.values[key];

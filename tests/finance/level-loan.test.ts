@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { deferredInterest } from '@/lib/finance/deferred-interest';
 import { levelFactor } from '@/lib/finance/discount-factors';
-import { levelLoan, levelPayment, loanWithPayment } from '@/lib/finance/level-loan';
+import { levelLoan, levelPayment, loanWithLumps, loanWithPayment } from '@/lib/finance/level-loan';
 import { exact, money } from '@/lib/finance/money';
 import { type Check, checkOf, coverTopic, near, num, nums, raw } from './checks';
 
@@ -178,4 +178,17 @@ describe('schedules', () => {
     expect(loan({ principal: money(-1) })).toThrow('principal');
     expect(loan({ termMonths: 1 })()).toMatchObject({ kind: 'schedule' });
   });
+});
+
+test('identity: a schedule without lumps is itself, and a lump takes off what it takes off the debt', () => {
+  const terms = { principal: money(6000), rateFracPerYear: 0.09, termMonths: 36 };
+  const plain = levelLoan(terms);
+  expect(loanWithLumps(plain, new Map(), 0.09).rows).toEqual(plain.rows);
+  const lumped = loanWithLumps(plain, new Map([[6, money(1000)]]), 0.09);
+  expect(lumped.rows[5]?.balance.toFixed(2)).toBe(plain.rows[5]?.balance.minus(1000).toFixed(2));
+  expect(lumped.rows.at(-1)?.balance.toFixed(2)).toBe('0.00');
+  // 1,000 less debt for thirty months at 9 %: its payments and their interest are saved
+  const saved = plain.totalOfPayments.minus(lumped.totalOfPayments).toNumber();
+  expect(saved).toBeGreaterThan(1000);
+  expect(saved).toBeLessThan(1000 * (1 + 0.09 / 12) ** 30);
 });

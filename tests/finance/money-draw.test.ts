@@ -46,7 +46,13 @@ test('property: only what is uncertain here varies', () => {
     'electricityEscalationFracPerYear',
     'survivalShape',
   ];
-  always.push('medianLifeYears', 'outOfHoursPremiumFrac', 'upkeepUsdPerYear', 'smallRepairsOldUsdPerYear');
+  always.push(
+    'daysWithoutPerFailure',
+    'medianLifeYears',
+    'outOfHoursPremiumFrac',
+    'upkeepUsdPerYear',
+    'smallRepairsOldUsdPerYear',
+  );
   always.push('smallRepairsNewUsdPerYear', 'repairSuccessFrac', 'valueLeft', 'discountFracPerYear');
   expect(inputs(basis(), energy, quoted, repairs).sort()).toEqual([...always, 'ailingHazardRatio'].sort());
   expect(inputs(basis({}, findingsOf()), energy, { scenarioId: 'healthy' }, repairs).sort()).toEqual(

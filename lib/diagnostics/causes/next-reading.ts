@@ -156,7 +156,7 @@ function weigh(
       chance: chance > 0 ? joint / total / chance : 0,
     }));
     left += chance * entropyOf(groups(after));
-    return { outcome, chance, ...topCause(after) };
+    return { outcome, chance, ...topCause(after), byCause: chancesUnder(list, likely) };
   });
   return {
     saying: { code, values: { mode } },
@@ -164,6 +164,28 @@ function weigh(
     gainFrac: Math.max(0, 1 - left / entropy),
     outcomes,
   };
+}
+
+/** Chance of an outcome under each cause: weight of its hypotheses with the outcome over their weight. */
+function chancesUnder(
+  withOutcome: readonly { readonly weighed: Weighed; readonly chance: number }[],
+  likely: readonly Weighed[],
+): readonly { readonly cause: CauseId; readonly chance: number }[] {
+  const whole = byCauseSum(likely.map((weighed) => ({ weighed, chance: weighed.chance })));
+  const part = byCauseSum(withOutcome);
+  return [...whole].map(([cause, weight]) => ({ cause, chance: (part.get(cause) ?? 0) / weight }));
+}
+
+function byCauseSum(
+  list: readonly { readonly weighed: Weighed; readonly chance: number }[],
+): ReadonlyMap<CauseId, number> {
+  const sums = new Map<CauseId, number>();
+  for (const { weighed, chance } of list) {
+    const { parts } = weighed.hypothesis;
+    const causes: readonly CauseId[] = parts.length === 0 ? ['none'] : parts.map((part) => part.cause);
+    for (const cause of causes) sums.set(cause, (sums.get(cause) ?? 0) + chance);
+  }
+  return sums;
 }
 
 /** Chances of sets of causes, severities put together. */
