@@ -2,6 +2,7 @@ import { hasPressures, TABLE_PORTS, tableEntry, tableGrid } from '@/lib/visit/ch
 import { parseNumber } from '@/lib/visit/parse-number';
 import { type Draft, type DraftValue, patternOf } from './draft-tree';
 import type { FieldBook } from './field-book';
+import { isFinishedFurnace, isFinishedPlan, planData } from './financing-data';
 
 /** The draft as data, and which rows of the form its lists hold (rows not filled in yet are left out). */
 export type DraftData = {
@@ -12,8 +13,8 @@ export type DraftData = {
 
 /**
  * The draft as data for `readDraft`: typed text in numeric fields becomes numbers where it is one and stays text
- * where it is not (so that the reader can say so); empty fields, unpriced rows, unfinished loans, blank points of a
- * traverse, and rows and columns of a charging table with nothing in them are left out.
+ * where it is not (so that the reader can say so); empty fields, unpriced rows, unfinished ways to pay and furnaces,
+ * blank points of a traverse, and rows and columns of a charging table with nothing in them are left out.
  *
  * @param draft the form's draft; it is not changed
  * @param book  fields by pattern
@@ -65,10 +66,9 @@ function recordData(
   const keys = new Set(entries.map(([key]) => key));
   const flat = node.kind === undefined || node.kind === 'flat';
   if (path === 'tariff' && flat && !keys.has('energyUsdPerKwh')) return undefined;
-  if (/^choices\.\d+\.financing$/.test(path) && node.kind === 'levelLoan') {
-    if (!keys.has('rateFracPerYear') || !keys.has('termMonths')) return undefined;
-  }
   const record = Object.fromEntries(entries);
+  if (PLAN.test(path)) return planData(record);
+  if (FURNACE.test(path) && !isFinishedFurnace(record)) return undefined;
   if (TABLE.test(path)) return tableData(record, path, making);
   if (path === 'tariff' && !keys.has('kind')) return { ...record, kind: 'flat' };
   if (PRICE_ROW.test(path) && !keys.has('label')) {
@@ -79,6 +79,10 @@ function recordData(
 
 const PRICE_LIST = /^choices\.\d+\.(priceLines|rebates)$/;
 const PRICE_ROW = /^choices\.\d+\.(priceLines|rebates)\.\d+$/;
+
+const PLAN = /^choices\.\d+\.(financing|financingOffers\.\d+)$/;
+const PLAN_LIST = /^choices\.\d+\.financingOffers$/;
+const FURNACE = /^choices\.\d+\.furnace$/;
 
 const POINT_LIST = /^runs\.\d+\.grilleFacePointsFpm$/;
 const TABLE_LIST = /^unit\.chargingTables$/;
@@ -92,6 +96,7 @@ function isFilled(row: DraftValue, listPath: string): boolean {
     const { rows, columns } = tableGrid(tableEntry(row));
     return rows.length + columns.length > 0;
   }
+  if (PLAN_LIST.test(listPath)) return isFinishedPlan(row);
   return isPriced(row, listPath);
 }
 

@@ -9,11 +9,13 @@ import { TextField } from '@/components/form/text-field';
 import { t, tCode } from '@/components/words/words';
 import { FinancingFields } from './financing-fields';
 import { Fold } from './fold';
+import { FurnaceFields } from './furnace-fields';
 import { RatingFields } from './house-part';
+import { LaterButton, LaterFields } from './later-fields';
 import { PriceLines, RebateLines } from './price-lines';
 
 /** Everything about one choice; leaving it has a name and nothing to buy. */
-export function ChoiceFields(props: { readonly at: number; readonly kind: string }) {
+export function ChoiceFields(props: { readonly at: number; readonly kind: string; readonly name: string }) {
   const path = `choices.${props.at}`;
   if (props.kind === 'leave') {
     return (
@@ -27,13 +29,15 @@ export function ChoiceFields(props: { readonly at: number; readonly kind: string
   return (
     <>
       <TextField path={`${path}.name`} />
-      {props.kind === 'repair' ? <RepairFields path={path} /> : <ReplaceFields path={path} />}
+      {props.kind === 'replace' ? <ReplaceFields path={path} /> : <RepairFields path={path} />}
+      {props.kind === 'repairThenReplace' ? <LaterFields path={path} /> : null}
       <PriceLines path={path} />
       <RebateLines path={path} />
       <FinancingFields path={path} />
       <Fold title={t('money.choiceNote')} aside={t('house.optional')}>
         <TextField path={`${path}.note`} long />
       </Fold>
+      <LaterButton path={path} name={props.name} />
     </>
   );
 }
@@ -86,6 +90,7 @@ function ReplaceFields(props: { readonly path: string }) {
         <RatingFields path={`${props.path}.ratings`} heats={heats} />
       </Fold>
       <PickField path={`${props.path}.blower`} words="blower" unknown />
+      {heats ? <FurnaceFields path={props.path} /> : null}
     </>
   );
 }

@@ -1,75 +1,115 @@
 'use client';
 
 import { useDraftState, useDraftStore } from '@/components/draft/draft-context';
-import { textAt } from '@/components/draft/draft-tree';
+import {
+  type Draft,
+  type DraftValue,
+  listAt,
+  textAt,
+  valueAt,
+  withValue,
+} from '@/components/draft/draft-tree';
+import { isFinishedPlan } from '@/components/draft/financing-data';
 import { fieldId } from '@/components/form/field-id';
 import { FieldError } from '@/components/form/field-message';
-import { NumberField } from '@/components/form/number-field';
-import { Stepper } from '@/components/form/stepper';
-import { TextField } from '@/components/form/text-field';
+import { PressRow } from '@/components/form/pick-field';
 import { t, tCode } from '@/components/words/words';
+import { PlanFields } from './plan-fields';
 
-/** How a choice is paid. A loan counts once its rate and term are there. */
+const KINDS = ['cash', 'levelLoan', 'promotional'];
+
+/** How a choice is paid: the way that counts, and others to set beside it. */
 export function FinancingFields(props: { readonly path: string; readonly steps?: boolean }) {
-  const path = `${props.path}.financing`;
+  const list = `${props.path}.financingOffers`;
   const store = useDraftStore();
-  const kind = useDraftState((s) => textAt(s.draft, `${path}.kind`));
-  const open = useDraftState(
-    (s) =>
-      textAt(s.draft, `${path}.rateFracPerYear`).trim() === '' ||
-      textAt(s.draft, `${path}.termMonths`).trim() === '',
-  );
-  const options = ['cash', 'levelLoan'];
-  const current = kind === '' ? 'cash' : kind;
+  const count = useDraftState((s) => listAt(s.draft, list).length);
   return (
     <fieldset className="mt-4 min-w-0">
       <legend className="font-serif text-lg font-bold">{t('money.financing')}</legend>
-      <FieldError path={path} />
-      <div className="mt-1 flex flex-wrap gap-2">
-        {options.map((option) => (
-          <label
-            key={option}
-            className="press cursor-pointer font-normal text-ink has-checked:bg-plum has-checked:font-semibold has-checked:text-on-plum has-focus-visible:outline-3 has-focus-visible:outline-offset-2 has-focus-visible:outline-plum"
-          >
-            <input
-              type="radio"
-              className="sr-only"
-              name={fieldId(`${path}.kind`)}
-              checked={current === option}
-              onChange={() => store.set(`${path}.kind`, option, t('money.financing'))}
-            />
-            {tCode(`option.financing.${option}`)}
-          </label>
-        ))}
-      </div>
-      {current === 'levelLoan' ? (
-        <div className="rows mt-2">
-          <Loan path={path} steps={props.steps === true} />
-          {open ? <p className="py-2 text-soft">{t('money.loanOpen')}</p> : null}
-        </div>
-      ) : null}
+      <Plan path={`${props.path}.financing`} steps={props.steps === true} />
+      {Array.from({ length: count }, (_, i) => `${list}.${i}`).map((path, i) => (
+        <fieldset key={path} className="mt-3 min-w-0 border-l-4 border-hair pl-3">
+          <legend className="font-semibold">{t('money.otherWay', { n: i + 1 })}</legend>
+          <Plan path={path} steps={props.steps === true} />
+          <div className="flex flex-wrap gap-2">
+            <button
+              type="button"
+              className="press press-plain"
+              onClick={() =>
+                store.change(t('money.countThisWay'), (draft) => withCounted(draft, props.path, i))
+              }
+            >
+              {t('money.countThisWay')}
+            </button>
+            <button
+              type="button"
+              className="press press-plain"
+              onClick={() =>
+                store.change(t('money.wayRemoved'), (draft) => withValue(draft, path, undefined))
+              }
+            >
+              {t('money.removeWay')}
+            </button>
+          </div>
+        </fieldset>
+      ))}
+      {count >= MOST_OTHER_WAYS ? null : (
+        <button
+          type="button"
+          className="press mt-2"
+          onClick={() =>
+            store.change(t('money.wayAdded'), (draft) =>
+              withValue(draft, list, [...listAt(draft, list), { kind: 'levelLoan' }]),
+            )
+          }
+        >
+          {t('money.addWay')}
+        </button>
+      )}
     </fieldset>
   );
 }
 
-function Loan(props: { readonly path: string; readonly steps: boolean }) {
+/** As many as the visit keeps (lib/visit/choice.ts). */
+const MOST_OTHER_WAYS = 6;
+
+/** The draft with another way to pay as the one that counts; the one that counted takes its place. */
+function withCounted(draft: Draft, choice: string, at: number): Draft {
+  const counted: DraftValue = valueAt(draft, `${choice}.financing`) ?? { kind: 'cash' };
+  const other = valueAt(draft, `${choice}.financingOffers.${at}`);
+  return withValue(
+    withValue(draft, `${choice}.financing`, other),
+    `${choice}.financingOffers.${at}`,
+    counted,
+  );
+}
+
+/** One way to pay. What was typed under one kind stays while another is looked at. */
+function Plan(props: { readonly path: string; readonly steps: boolean }) {
   const { path } = props;
-  if (props.steps) {
-    return (
-      <>
-        <Stepper path={`${path}.rateFracPerYear`} step={0.5} />
-        <Stepper path={`${path}.termMonths`} step={12} />
-        <Stepper path={`${path}.downPaymentUsd`} step={100} />
-      </>
-    );
-  }
+  const store = useDraftStore();
+  const kind = useDraftState((s) => textAt(s.draft, `${path}.kind`));
+  const open = useDraftState((s) => !isFinishedPlan(valueAt(s.draft, path)));
+  const current = kind === '' ? 'cash' : kind;
   return (
     <>
-      <NumberField path={`${path}.rateFracPerYear`} />
-      <NumberField path={`${path}.termMonths`} />
-      <NumberField path={`${path}.downPaymentUsd`} />
-      <NumberField path={`${path}.feeUsd`} />
-      <TextField path={`${path}.lender`} />
+      <FieldError path={path} />
+      <PressRow
+        name={fieldId(`${path}.kind`)}
+        options={KINDS.map((value) => ({ value, words: tCode(`option.financing.${value}`) }))}
+        current={current}
+        onPick={(value) => store.set(`${path}.kind`, value, t('money.financing'))}
+      />
+      {current === 'cash' ? null : (
+        <div className="rows mt-2">
+          <PlanFields path={path} kind={current} steps={props.steps} />
+          {open ? (
+            <p className="py-2 text-soft">
+              {t(current === 'promotional' ? 'money.promotionOpen' : 'money.loanOpen')}
+            </p>
+          ) : null}
+        </div>
+      )}
     </>
   );
 }

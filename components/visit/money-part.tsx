@@ -118,7 +118,7 @@ function ChoiceFold(props: { readonly at: number; readonly choice: DraftValue; r
   return (
     <Fold title={shown} aside={kind === 'leave' ? '' : tCode(`option.choiceKind.${kind}`)} open={props.open}>
       <FieldError path={`choices.${at}`} />
-      <ChoiceFields at={at} kind={kind} />
+      <ChoiceFields at={at} kind={kind} name={shown} />
       {kind === 'leave' ? null : (
         <button
           type="button"

@@ -5,6 +5,7 @@ import { listAt, textAt, withValue } from '@/components/draft/draft-tree';
 import { fieldId } from '@/components/form/field-id';
 import { FieldError } from '@/components/form/field-message';
 import { NumberField } from '@/components/form/number-field';
+import { TickField } from '@/components/form/pick-field';
 import { TextField } from '@/components/form/text-field';
 import { t, tCode, type WordCode } from '@/components/words/words';
 import { blankLine } from './blank-line';
@@ -137,6 +138,7 @@ export function RebateLines(props: { readonly path: string }) {
           <TextField path={`${row}.firstDate`} date />
           <TextField path={`${row}.lastDate`} date />
           <NumberField path={`${row}.paidAfterMonths`} />
+          <TickField path={`${row}.toPrincipal`} />
           <button
             type="button"
             className="press press-plain"

@@ -38,6 +38,9 @@ test('wiring: every answer of the schema has words', () => {
     'choices.*.priceLines.*.kind': 'lineKind',
     'choices.*.actions.*': 'repair',
     'choices.*.tier': 'tier',
+    'choices.*.kind': 'choiceKind',
+    'choices.*.furnace.fuel': 'fuel',
+    'choices.*.financing.expectedEnding': 'ending',
     'choices.*.unitKind': 'unitKind',
   };
   const wanted = Object.entries(groups).flatMap(([path, group]) =>
