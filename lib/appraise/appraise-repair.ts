@@ -1,6 +1,6 @@
 import type { Findings, Loss } from '../diagnostics/findings';
 import { climateFor } from '../energy/climate';
-import type { EnergyResult, EnergyScenario, EnergyYear } from '../energy/energy-result';
+import type { EnergyResult, EnergyScenario, EnergyTotals } from '../energy/energy-result';
 import { type Estimate, estimate } from '../math/estimate';
 import type { Choice } from '../visit/choice';
 import type { Visit } from '../visit/visit';
@@ -136,7 +136,7 @@ function predicted(
 /** Saving between two measured losses: each loss brings its own range, the house one that both share. */
 function measured(found: EnergyScenario, now: EnergyScenario): Estimate {
   const likely = found.likely.costUsd - now.likely.costUsd;
-  const off = (a: EnergyYear | undefined, b: EnergyYear | undefined): number =>
+  const off = (a: EnergyTotals | undefined, b: EnergyTotals | undefined): number =>
     (a?.costUsd ?? found.likely.costUsd) - (b?.costUsd ?? now.likely.costUsd) - likely;
   const moves = [
     [off(found.mild, undefined), off(found.severe, undefined)],

@@ -23,6 +23,6 @@ export function appraiseWith(visit: Visit, climate: Climate): Appraisal {
     findings,
     energy,
     comparison,
-    assumptions: usedAssumptions({ visit, findings }),
+    assumptions: usedAssumptions({ visit, findings, energy }),
   };
 }
