@@ -4,6 +4,7 @@ import { tableText } from '../lib/sheet/comparison-table';
 import { benchAppraisal } from './bench-appraisal';
 import { benchCauses, benchDiagnosis } from './bench-causes';
 import { benchEnergy } from './bench-energy';
+import { benchFinance } from './bench-finance';
 import { benchPdf } from './bench-pdf';
 import { benchRefrigerant } from './bench-refrigerant';
 
@@ -36,6 +37,11 @@ print(
 for (const { title, text } of causes.confusion) console.log(`\n${title}\n${text}`);
 console.log(`\nNot counted, effect too small to feel:\n${causes.unfelt.join('\n')}`);
 print('Appraisal', ['visit', 'appraise()', 'sheet as data', 'ratio'], await benchAppraisal(demo));
+print(
+  'Simulation: draws x choices x years, against a bare loop over typed arrays with the same arithmetic',
+  ['draws x choices x years', 'simulate', 'bare loop', 'ratio'],
+  benchFinance(demo),
+);
 print(
   'PDF: sheet against an empty page by the same library',
   ['document', 'time', 'size', 'ratio'],

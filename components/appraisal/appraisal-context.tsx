@@ -3,6 +3,7 @@
 import { createContext, type ReactNode, useContext, useEffect, useMemo, useState } from 'react';
 import { useDraftStore, useFieldBook } from '@/components/draft/draft-context';
 import { FieldIssues } from '@/components/form/use-field-issues';
+import type { Simulation } from '@/lib/finance/simulate';
 import { startAsker } from './ask-appraisal';
 import type { AnswerView, View } from './view';
 
@@ -12,9 +13,16 @@ type Held = {
   readonly answer: AnswerView | undefined;
   /** True while the newest change is not answered yet. */
   readonly working: boolean;
+  /** Chances and ranges by simulation; comes a moment after the answer it belongs to, absent until then. */
+  readonly simulation: Simulation | undefined;
 };
 
-const Holder = createContext<Held>({ view: { issues: [] }, answer: undefined, working: true });
+const Holder = createContext<Held>({
+  view: { issues: [] },
+  answer: undefined,
+  working: true,
+  simulation: undefined,
+});
 
 const NOTHING_YET: View = { issues: [] };
 
@@ -35,8 +43,13 @@ export function AppraisalHolder(props: {
     view: props.first ?? NOTHING_YET,
   });
   const [asked, setAsked] = useState(0);
+  const [simulated, setSimulated] = useState<{ version: number; simulation: Simulation }>();
   useEffect(() => {
-    const asker = startAsker(book, (version, view) => setAnswered({ version, view }));
+    const asker = startAsker(
+      book,
+      (version, view) => setAnswered({ version, view }),
+      (version, simulation) => setSimulated({ version, simulation }),
+    );
     let seen = -1;
     const look = () => {
       const { version, draft } = store.get();
@@ -64,8 +77,9 @@ export function AppraisalHolder(props: {
       view: answered.view,
       answer: answered.view.answer,
       working: answered.version < asked,
+      simulation: simulated?.version === answered.version ? simulated.simulation : undefined,
     }),
-    [answered, asked],
+    [answered, asked, simulated],
   );
   return (
     <Holder.Provider value={held}>

@@ -1,13 +1,26 @@
 import type { Draft } from '@/components/draft/draft-tree';
 import type { FieldBook } from '@/components/draft/field-book';
-import { buildView } from './build-view';
+import type { Simulation } from '@/lib/finance/simulate';
+import { buildView, simulateDraft } from './build-view';
 import type { View } from './view';
 
 export type Question = { readonly version: number; readonly draft: Draft; readonly book: FieldBook };
-export type Reply = { readonly version: number; readonly view: View };
+export type Answer = { readonly version: number; readonly view: View };
+/** Comes after the answer, in a message of its own, once no newer question has come. */
+export type Simulated = { readonly version: number; readonly simulation: Simulation };
+export type Reply = Answer | Simulated;
+
+/** A simulation waits until the draft has been still for this long, so that it delays no answer. */
+const STILL_MS = 250;
+let later: ReturnType<typeof setTimeout> | undefined;
 
 self.addEventListener('message', (event: MessageEvent<Question>) => {
   const { version, draft, book } = event.data;
+  clearTimeout(later);
   const reply: Reply = { version, view: buildView(draft, book) };
   self.postMessage(reply);
+  later = setTimeout(() => {
+    const simulation = simulateDraft(draft, book);
+    if (simulation !== undefined) self.postMessage({ version, simulation } satisfies Reply);
+  }, STILL_MS);
 });

@@ -1,6 +1,7 @@
 import type { Draft } from '@/components/draft/draft-tree';
 import type { FieldBook } from '@/components/draft/field-book';
-import type { Question, Reply } from './appraise-worker';
+import type { Simulation } from '@/lib/finance/simulate';
+import type { Answer, Question, Reply } from './appraise-worker';
 import type { View } from './view';
 
 /** Answers drafts one at a time; while one is being answered only the newest further one waits. */
@@ -15,8 +16,13 @@ export type Asker = {
  * The engine, fetched when first needed and run beside the page. Where the browser has no workers it runs in the page.
  *
  * @param answered called with each answer and the version of the draft it belongs to
+ * @param simulated called with the simulation of a draft that has been still for a moment; in the page there is none
  */
-export function startAsker(book: FieldBook, answered: (version: number, view: View) => void): Asker {
+export function startAsker(
+  book: FieldBook,
+  answered: (version: number, view: View) => void,
+  simulated?: (version: number, simulation: Simulation) => void,
+): Asker {
   let waiting: { version: number; draft: Draft } | undefined;
   let asked: Question | undefined;
   let engine: Engine | undefined;
@@ -28,6 +34,10 @@ export function startAsker(book: FieldBook, answered: (version: number, view: Vi
     engine?.run(asked);
   };
   const done = (reply: Reply) => {
+    if ('simulation' in reply) {
+      simulated?.(reply.version, reply.simulation);
+      return;
+    }
     asked = undefined;
     answered(reply.version, reply.view);
     next();
@@ -61,7 +71,7 @@ function besidePage(done: (reply: Reply) => void, failed: () => void): Engine {
   }
 }
 
-function inPage(done: (reply: Reply) => void): Engine {
+function inPage(done: (reply: Answer) => void): Engine {
   let open = true;
   return {
     run: (question) => {

@@ -3,6 +3,7 @@ import type { FieldBook } from '@/components/draft/field-book';
 import { type DraftData, dataFromDraft, formPath } from '@/components/draft/typed-data';
 import { t, tCode } from '@/components/words/words';
 import { appraise } from '@/lib/appraise/appraise';
+import { type Simulation, simulate } from '@/lib/finance/simulate';
 import { composeSheet } from '@/lib/sheet/compose-sheet';
 import { type DraftReading, readDraft } from '@/lib/visit/read-visit';
 import { answerView } from './answer-view';
@@ -17,6 +18,21 @@ export function readTyped(draft: Draft, book: FieldBook): DraftReading {
     visit: reading.visit,
     issues: reading.issues.map((issue) => ({ ...issue, path: formPath(issue.path, made.rows) })),
   };
+}
+
+/** Draws and seed of the screens: the same draft always shows the same figures. */
+const SIMULATION = { draws: 10_000, seed: 20_260_101 };
+
+/** The simulation of a draft; nothing where it cannot be appraised. */
+export function simulateDraft(draft: Draft, book: FieldBook): Simulation | undefined {
+  const { visit } = readTyped(draft, book);
+  if (visit === undefined) return undefined;
+  try {
+    return simulate({ ...appraise(visit), ...SIMULATION });
+  } catch {
+    // what failed has been told with the answer already
+    return undefined;
+  }
 }
 
 /** What the screens show of a draft. */

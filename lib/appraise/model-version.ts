@@ -7,6 +7,7 @@
  *        blower power from the watts, airflow and static read; cycling, frost and heat loss carry a range of their own,
  *        added as independent; bills, tariffs, own weather, set-back and furnaces count where a visit has them;
  *        causes: flow through coil and compressor, standing pressure and reversing-valve rise as evidence; air in the
- *        circuit in two variants
+ *        circuit in two variants;
+ *        dated first payments, promotions and rebates against a loan count
  */
 export const MODEL_VERSION = '1.1.0';

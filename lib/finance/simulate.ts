@@ -3,7 +3,12 @@ import { repairTreats, successFrac } from '../energy/recovery';
 import type { Estimate } from '../math/estimate';
 import { invariant } from '../math/invariant';
 import { repairs } from '../visit/choice';
-import { type ComparisonModel, capitalTodayUsd } from './comparison-model';
+import {
+  type ComparisonInput,
+  type ComparisonModel,
+  capitalTodayUsd,
+  comparisonModel,
+} from './comparison-model';
 import conventions from './data/conventions.json';
 import { foundHazardRatio } from './hazard-ratio';
 import { usdOf } from './money';
@@ -124,6 +129,22 @@ export function summarise(model: ComparisonModel, totals: readonly Float64Array[
   });
   const regrets = ranked.map((i) => choices[i]?.expectedRegretUsd ?? 0);
   return { draws, seed, choices, perfectInformationUsd: Math.max(0, Math.min(...regrets)) };
+}
+
+/** What a simulation needs: the parts of an appraisal. */
+export type SimulationInput = ComparisonInput & { readonly draws: number; readonly seed: number };
+
+/**
+ * A whole simulation of an appraisal in one call, for a worker: chance that each choice is cheapest, 10, 50 and 90 %
+ * points, expected regret.
+ *
+ * @param input  visit, findings and energy of an appraisal, number of draws, seed
+ * @returns as `summarise`; the same seed gives the same dollars everywhere
+ * Check: tests/finance/simulate.test.ts
+ */
+export function simulate({ draws, seed, ...input }: SimulationInput): Simulation {
+  const model = comparisonModel(input);
+  return summarise(model, simulateTotals(model, input.energy, draws, seed), seed);
 }
 
 const EMPTY_DRAW: KernelDraw = {

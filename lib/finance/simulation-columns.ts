@@ -62,11 +62,16 @@ export function drawColumns(
   const { basis, fallback } = model;
   const normals = (key: string): Float64Array => {
     const stream = randomStream(seed, key);
-    return Float64Array.from({ length: draws }, () => stream.normal());
+    const column = new Float64Array(draws);
+    for (let n = 0; n < draws; n += 1) column[n] = stream.normal();
+    return column;
   };
   const within = (key: FinanceKey, value: Estimate): Float64Array => {
     const { min, max } = limits.limits[key];
-    return normals(key).map((z) => Math.min(max, Math.max(min, twoPiece(value, z))));
+    const column = normals(key);
+    for (let n = 0; n < draws; n += 1)
+      column[n] = Math.min(max, Math.max(min, twoPiece(value, column[n] as number)));
+    return column;
   };
   const values = {} as Record<FinanceKey, Float64Array>;
   for (const key of Object.keys(basis.values) as FinanceKey[]) {
@@ -75,7 +80,9 @@ export function drawColumns(
   }
   const uniforms = (key: string): Float64Array => {
     const stream = randomStream(seed, key);
-    return Float64Array.from({ length: draws }, () => stream.uniform());
+    const column = new Float64Array(draws);
+    for (let n = 0; n < draws; n += 1) column[n] = stream.uniform();
+    return column;
   };
   const cause = placesOf(
     uniforms('cause'),
@@ -160,15 +167,16 @@ function energyColumns(
   const column = ({ costs: s }: KeyedCosts): Float64Array => {
     const [loss, back] = [swing(s, s.mild, s.severe), swing(s, s.recoveryLow, s.recoveryHigh)];
     const [need, rated] = [swing(s, s.loadLow, s.loadHigh), swing(s, s.ratedLow, s.ratedHigh)];
-    return level.map((factor, n) => {
-      const usd =
-        s.likely +
-        twoPiece(loss, z.loss[n] ?? 0) +
-        twoPiece(back, z.recovered[n] ?? 0) +
-        twoPiece(rated, z.rated[n] ?? 0);
-      const ofNeed = s.likely > 0 ? Math.max(0, 1 + twoPiece(need, z.need[n] ?? 0) / s.likely) : 1;
-      return Math.max(0, usd) * ofNeed * factor;
-    });
+    const column = new Float64Array(level.length);
+    const [varies, isNew] = [s.recoveryLow !== undefined, s.ratedLow !== undefined];
+    for (let n = 0; n < column.length; n += 1) {
+      let usd = s.likely + twoPiece(loss, z.loss[n] as number);
+      if (varies) usd += twoPiece(back, z.recovered[n] as number);
+      if (isNew) usd += twoPiece(rated, z.rated[n] as number);
+      const ofNeed = s.likely > 0 ? Math.max(0, 1 + twoPiece(need, z.need[n] as number) / s.likely) : 1;
+      column[n] = Math.max(0, usd) * ofNeed * (level[n] as number);
+    }
+    return column;
   };
   const columns = Object.fromEntries(scenarioCosts(energy).map((costs) => [costs.key, column(costs)]));
   const found = columns.asFound;

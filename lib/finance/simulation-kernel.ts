@@ -55,8 +55,12 @@ export function simulationKernel(years: number, midYear: boolean, oldFromAgeYear
   /** Cumulative hazard of a unit of the age last asked for, since most choices start with the same unit. */
   const agedHazard = new Float64Array(years + 1);
   let agedYears = Number.NaN;
+  /** Logarithms of the ages ahead: they hardly ever change from draw to draw. */
+  const lnAged = new Float64Array(years + 1);
+  let lnAgedFrom = Number.NaN;
   let draw: KernelDraw | undefined;
-  let scaleYears = 1;
+  let lnScale = 0;
+  const lnYears = Float64Array.from({ length: years + 1 }, (_, t) => Math.log(t));
   let endPrices = 1;
 
   const upkeepAt = (d: KernelDraw, age: number): number =>
@@ -67,7 +71,7 @@ export function simulationKernel(years: number, midYear: boolean, oldFromAgeYear
   const start = (d: KernelDraw): void => {
     draw = d;
     agedYears = Number.NaN;
-    scaleYears = d.medianLifeYears / Math.LN2 ** (1 / d.shape);
+    lnScale = Math.log(d.medianLifeYears) - Math.log(Math.LN2) / d.shape;
     const priceStep = (1 + d.inflationFrac) / (1 + d.discountFrac);
     const energyStep = (1 + d.escalationFrac) / (1 + d.discountFrac);
     priceToday[0] = midYear ? 1 / Math.sqrt(priceStep) : 1;
@@ -77,7 +81,7 @@ export function simulationKernel(years: number, midYear: boolean, oldFromAgeYear
     for (let t = 1; t <= years; t += 1) {
       priceToday[t] = (priceToday[t - 1] as number) * priceStep;
       energyToday[t] = (energyToday[t - 1] as number) * energyStep;
-      newHazard[t] = (t / scaleYears) ** d.shape;
+      newHazard[t] = Math.exp(d.shape * ((lnYears[t] as number) - lnScale));
       newSurvives[t] = Math.exp(-(newHazard[t] as number));
       newRunning[t] = upkeepAt(d, t - 1);
     }
@@ -105,8 +109,13 @@ export function simulationKernel(years: number, midYear: boolean, oldFromAgeYear
     if (ageYears === 0) return newHazard;
     if (ageYears === agedYears) return agedHazard;
     agedYears = ageYears;
-    const used = (ageYears / scaleYears) ** d.shape;
-    for (let t = 1; t <= years; t += 1) agedHazard[t] = ((ageYears + t) / scaleYears) ** d.shape - used;
+    if (ageYears !== lnAgedFrom) {
+      lnAgedFrom = ageYears;
+      for (let t = 0; t <= years; t += 1) lnAged[t] = Math.log(ageYears + t);
+    }
+    const used = Math.exp(d.shape * ((lnAged[0] as number) - lnScale));
+    for (let t = 1; t <= years; t += 1)
+      agedHazard[t] = Math.exp(d.shape * ((lnAged[t] as number) - lnScale)) - used;
     return agedHazard;
   };
 

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { compareChoices } from '@/lib/finance/compare-choices';
 import { comparisonModel } from '@/lib/finance/comparison-model';
-import { simulateTotals, summarise } from '@/lib/finance/simulate';
+import { simulate, simulateTotals, summarise } from '@/lib/finance/simulate';
 import { assumptionKeys } from '@/lib/visit/assumption-keys';
 import type { RepairChoice } from '@/lib/visit/choice';
 import table from '@/lib/visit/data/assumptions.json';
@@ -116,4 +116,9 @@ test('property: the same seed gives the same bytes', () => {
 test('regression: our own figures for seed 20261103, to the dollar', () => {
   const dollars = run(exampleInput(), 10_000, 20_261_103).choices.map((c) => Math.round(c.meanTodayUsd));
   expect(dollars).toEqual([20_170, 18_948, 21_043, 20_474, 19_345]);
+});
+
+test('wiring: the one call for a worker is the model, its draws and their summary', () => {
+  const input = exampleInput();
+  expect(simulate({ ...input, draws: 200, seed: 42 })).toEqual(run(input, 200, 42));
 });
