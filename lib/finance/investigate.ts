@@ -60,7 +60,13 @@ export function investigate(s: Situation): Investigate {
     choiceId: idOf(perfect.bestIndex),
     byCause,
     tests,
-    saying: sayingOf(perfect.valueUsd, tests, model, idOf(perfect.bestIndex)),
+    saying: sayingOf(
+      perfect.valueUsd,
+      tests,
+      model,
+      idOf(perfect.bestIndex),
+      byCause.every((b) => b.choiceId === idOf(perfect.bestIndex)),
+    ),
   };
 }
 
@@ -104,10 +110,12 @@ function sayingOf(
   tests: readonly TestWorth[],
   model: ComparisonModel,
   choiceId: string,
+  alwaysBest: boolean,
 ): Saying {
   const choice = model.choices.find((c) => c.choice.id === choiceId)?.choice.name ?? choiceId;
   const least = data.values.leastWorthTellingUsd.value;
-  if (mostUsd < least) return { code: 'investigateSame', values: { choice } };
+  if (alwaysBest) return { code: 'investigateSame', values: { choice } };
+  if (mostUsd < least) return { code: 'investigateLittle', values: { choice, leastUsd: least } };
   const best = tests.find((t) => t.priceUsd !== undefined);
   if (best?.priceUsd === undefined)
     return { code: 'investigateNoTest', values: { choice, mostUsd: Math.round(mostUsd) } };

@@ -89,8 +89,8 @@ test('property: without chances from the readings it says to read first', () => 
 
 test('wiring: every sentence is there', () => {
   const codes = Object.keys(en).filter((code) => code.startsWith('investigate'));
-  expect(codes).toHaveLength(6);
-  const values = { choice: 'A', mostUsd: 1, savesUsd: 1, costsUsd: 1 };
+  expect(codes).toHaveLength(7);
+  const values = { choice: 'A', mostUsd: 1, savesUsd: 1, costsUsd: 1, leastUsd: 10 };
   expect(codes.map((code) => say(en, { code, values })).filter((s) => s.includes('{'))).toEqual([]);
 });
 
