@@ -91,7 +91,7 @@ test('wiring: bills pasted and a tariff by time of day set on the phone are judg
   await page.goto(`/visits/${id}/compare`);
   await page.getByRole('heading', { name: 'Where the money of a year goes' }).waitFor();
   await page.getByRole('heading', { name: 'Where the money of a year goes' }).scrollIntoViewIfNeeded();
-  await page.getByText('Strip heat', { exact: true }).first().waitFor();
+  await page.getByText('Heating by the compressor', { exact: true }).first().waitFor();
   expect(await page.getByRole('main').innerText()).toContain('price of the next kWh');
   expect(await breaches(page)).toEqual([]);
   expect(await tooWide(page)).toBeLessThanOrEqual(0);
