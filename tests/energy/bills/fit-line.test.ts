@@ -28,4 +28,5 @@ test('identity: straight from corner to corner the line is the fit, everywhere b
 
 test('wiring: change points outside the ends are no corners', () => {
   expect(fitLine(fitted(), 70, 90).map(({ meanF }) => meanF)).toEqual([70, 90]);
+  expect(fitLine(fitted(), 20, 50).map(({ meanF }) => meanF)).toEqual([20, 50]);
 });
