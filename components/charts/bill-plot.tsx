@@ -15,6 +15,9 @@ import { t } from '@/components/words/words';
 import { NumberTable } from './number-table';
 import { PLOT_TEXT } from './plot-text';
 
+/** In pixels, since a share of a folded box is nothing, which recharts complains of. */
+const HEIGHT_PX = 288;
+
 /** Bills against the weather: a dot a bill, and the line fitted to them. */
 export function BillPlot(props: { readonly plot: BillPlotView }) {
   const { points, line, axis, meanTicks, table } = props.plot;
@@ -26,8 +29,8 @@ export function BillPlot(props: { readonly plot: BillPlotView }) {
       <p aria-hidden="true" className="text-soft">
         {axis.unit}
       </p>
-      <div aria-hidden="true" className="plot h-72">
-        <ResponsiveContainer width="100%" height="100%">
+      <div aria-hidden="true" className="plot">
+        <ResponsiveContainer width="100%" height={HEIGHT_PX}>
           <ComposedChart margin={{ top: 8, right: 12, bottom: 28, left: 4 }} accessibilityLayer={false}>
             <CartesianGrid stroke="var(--hair)" vertical={false} />
             <XAxis
