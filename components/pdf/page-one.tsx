@@ -1,6 +1,7 @@
 import { Text, View } from '@react-pdf/renderer';
 import type { LabelledText, Sheet } from '@/lib/sheet/sheet';
 import { ChoiceGrid } from './choice-grid';
+import { CompanyLogo } from './company-logo';
 import type { PageOneFit } from './fit';
 import { ink, type Look } from './look';
 import { numbered } from './numbered';
@@ -15,7 +16,12 @@ export function PageOne({ sheet, fit, width, look }: Props) {
   return (
     <View>
       <View id="one-head">
-        <Text style={look.title}>{page.heading}</Text>
+        <View style={{ flexDirection: 'row', justifyContent: 'space-between' }}>
+          <Text style={{ ...look.title, flex: 1, color: sheet.look?.accent ?? ink.text }}>
+            {page.heading}
+          </Text>
+          {sheet.look?.logo === undefined ? null : <CompanyLogo source={sheet.look.logo} />}
+        </View>
         {page.invented === undefined ? null : <Text style={look.evidenceStrong}>{page.invented}</Text>}
         <Facts facts={page.facts} look={look} />
       </View>

@@ -1,5 +1,6 @@
-import { Document, type DocumentProps, Image, Page, Text, View } from '@react-pdf/renderer';
+import { Document, type DocumentProps, Page, Text, View } from '@react-pdf/renderer';
 import type { PlainDocument, PlainSection, PlainTable } from '@/lib/sheet/plain-document';
+import { CompanyLogo } from './company-logo';
 import { ink, type Look, margin } from './look';
 import { numbered } from './numbered';
 
@@ -84,16 +85,6 @@ export function PlainPages({ content, size, look, onRender }: Props) {
         </View>
       </Page>
     </Document>
-  );
-}
-
-/** The company's mark, small, in the upper right corner. */
-export function CompanyLogo({ source }: { readonly source: string }) {
-  return (
-    <Image
-      src={source}
-      style={{ width: 110, height: 42, objectFit: 'contain', objectPosition: 'right top' }}
-    />
   );
 }
 

@@ -27,7 +27,7 @@ export async function renderSheetPdf(
   options: { readonly paper: Paper } = { paper: 'letter' },
 ): Promise<Uint8Array> {
   const { paper } = options;
-  const { families, draws } = await sheetFonts(JSON.stringify(sheet));
+  const { families, draws } = await sheetFonts(JSON.stringify({ ...sheet, look: undefined }));
   const drawable = drawableSheet(sheet, draws);
   const measureOne = measuring(drawable, paper, 'one');
   const measureTwo = measuring(drawable, paper, 'two');
@@ -59,7 +59,10 @@ export async function renderSheetPdf(
 
 /** The sheet in letters that can be drawn; says on page one when some had to be replaced. */
 function drawableSheet(sheet: Sheet, draws: (codePoint: number) => boolean): Sheet {
-  const { value, replaced } = drawableTexts(sheet, draws);
+  const { look, ...texts } = sheet;
+  const drawn = drawableTexts(texts, draws);
+  const value: Sheet = { ...drawn.value, ...(look === undefined ? {} : { look }) };
+  const { replaced } = drawn;
   if (!replaced) return value;
   const { pageOne } = value;
   return { ...value, pageOne: { ...pageOne, facts: [...pageOne.facts, value.notDrawn] } };

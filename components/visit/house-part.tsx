@@ -8,6 +8,7 @@ import { HeatStages } from '@/components/energy/heat-stages';
 import { NumberField } from '@/components/form/number-field';
 import { ListField, PickField, TickField } from '@/components/form/pick-field';
 import { TextField } from '@/components/form/text-field';
+import { CompanyLook } from '@/components/sheet/company-look';
 import { t, tn } from '@/components/words/words';
 import { ClimateField, type ClimateOption } from './climate-field';
 import { Fold, Group } from './fold';
@@ -76,6 +77,7 @@ export function HousePart(props: { readonly climates: readonly ClimateOption[] }
         <TextField path="company.name" />
         <TextField path="company.phone" />
         <TextField path="company.licence" />
+        <CompanyLook />
         <TextField path="note" long />
       </Group>
     </>

@@ -67,11 +67,12 @@ function pageOne(c: Composing, leftOut: NonNullable<SheetInput['leftOut']>): She
   const shown = shownChoices(c);
   const more = shown.pageTwo.map((choice) => choice.id);
   const rate = ratePercent(c, comparison.discountFracPerYear);
+  const finding = findingSection(c);
   return {
     heading: mainHeading(c),
     ...(visit.invented === true ? { invented: phrase(words, 'heading.invented') } : {}),
     facts: visitFacts(c),
-    finding: findingSection(c),
+    finding,
     runningCost: runningCostSection(c),
     choices: choiceTable(c, shown.pageOne, phrase(words, 'choices.title')),
     ...(leftOut.length === 0 ? {} : { leftOut: leftOutWords(c, leftOut) }),
@@ -88,10 +89,19 @@ function pageOne(c: Composing, leftOut: NonNullable<SheetInput['leftOut']>): She
       phrase(words, 'explain.today', { rate }),
       phrase(words, 'explain.range'),
       phrase(words, 'explain.breakdown'),
+      ...wordsExplained(c, [...finding.sentences, ...finding.dangers]),
     ],
     waiting: waitingSection(c),
     advice: adviceSection(c),
   };
+}
+
+/** Words of the trade that a sentence uses and none of them explains. */
+function wordsExplained({ words }: Composing, sentences: readonly string[]): string[] {
+  const text = sentences.join(' ').toLowerCase();
+  const uses = text.includes(phrase(words, 'explain.compressor.word'));
+  const explains = text.includes(phrase(words, 'explain.compressor.meaning'));
+  return uses && !explains ? [phrase(words, 'explain.compressor')] : [];
 }
 
 function leftOutWords(c: Composing, leftOut: NonNullable<SheetInput['leftOut']>): string {

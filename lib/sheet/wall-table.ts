@@ -5,11 +5,11 @@ import type { PlainDocument } from './plain-document';
 import { roundUsdToRange } from './round-to-range';
 import type { CompanyLook, LabelledText } from './sheet';
 
-/** Largest repair price worth paying, for units of every age and loss. */
+/** Largest repair price worth paying, by age of the unit and by what it costs more to run than a healthy one. */
 export type WallTableInput = {
   /** Ages, rising; the rows. [years] */
-  readonly ageYears: readonly number[];
-  /** Losses of output, rising; the columns. [0-1] */
+  readonly agesYears: readonly number[];
+  /** Running cost above that of a healthy unit as a share of it, rising; the columns. [1] */
   readonly lossFrac: readonly number[];
   /** By age, then by loss [USD]; 0 = not even for nothing; `undefined` = not known. */
   readonly largestPriceUsd: readonly (readonly (number | undefined)[])[];
@@ -32,9 +32,9 @@ export type WallTableInput = {
  */
 export function composeWallTable(input: WallTableInput): PlainDocument {
   const words = wordsOf(input.locale);
-  const { ageYears, lossFrac, largestPriceUsd } = input;
+  const { agesYears, lossFrac, largestPriceUsd } = input;
   invariant(
-    largestPriceUsd.length === ageYears.length &&
+    largestPriceUsd.length === agesYears.length &&
       largestPriceUsd.every((row) => row.length === lossFrac.length),
     'wall table: one row for each age and one column for each loss',
   );
@@ -76,7 +76,7 @@ export function composeWallTable(input: WallTableInput): PlainDocument {
                 share,
               })),
             ],
-            rows: ageYears.map((age, i) => ({
+            rows: agesYears.map((age, i) => ({
               cells: [counted(words, 'wall.age', age), ...(largestPriceUsd[i] ?? []).map(price)],
             })),
           },

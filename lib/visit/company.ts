@@ -1,10 +1,8 @@
 import { z } from 'zod';
 import { contrastOnWhite, leastContrast } from './contrast';
+import { logoLimits } from './logo-limits';
 import { pngSize } from './png-size';
 import { text } from './quantity';
-
-/** Longest logo kept in a visit, as text, and the largest picture: enough for a sheet's head. Our own limits. */
-export const logoLimits = { characters: 60_000, widthPx: 640, heightPx: 240 } as const;
 
 const isColour = /^#[0-9a-f]{6}$/i;
 

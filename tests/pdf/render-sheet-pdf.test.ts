@@ -1,4 +1,5 @@
 import { readdirSync, readFileSync } from 'node:fs';
+import { deflateSync } from 'node:zlib';
 import { describe, expect, test } from 'vitest';
 import type { Paper } from '@/components/pdf/page-frame';
 import { renderSheetPdf } from '@/components/pdf/render-sheet-pdf';
@@ -132,6 +133,38 @@ describe.each(papers)('the sheet on %s', (paper) => {
   });
 });
 
+/** A PNG of black dots. */
+function blackPng(widthPx: number, heightPx: number): string {
+  const chunk = (name: string, data: Buffer) => {
+    const body = Buffer.concat([Buffer.from(name, 'latin1'), data]);
+    const [length, check] = [Buffer.alloc(4), Buffer.alloc(4)];
+    length.writeUInt32BE(data.length);
+    check.writeUInt32BE(crc32(body));
+    return Buffer.concat([length, body, check]);
+  };
+  const head = Buffer.alloc(13);
+  head.writeUInt32BE(widthPx, 0);
+  head.writeUInt32BE(heightPx, 4);
+  head.set([8, 0, 0, 0, 0], 8);
+  const parts = [
+    Buffer.from([137, 80, 78, 71, 13, 10, 26, 10]),
+    chunk('IHDR', head),
+    chunk('IDAT', deflateSync(Buffer.alloc((widthPx + 1) * heightPx))),
+    chunk('IEND', Buffer.alloc(0)),
+  ];
+  return `data:image/png;base64,${Buffer.concat(parts).toString('base64')}`;
+}
+
+/** Source: PNG specification, annex D, status memory; libpng behind poppler refuses a wrong one. */
+function crc32(bytes: Buffer): number {
+  let crc = 0xffffffff;
+  for (const byte of bytes) {
+    crc ^= byte;
+    for (let i = 0; i < 8; i++) crc = crc & 1 ? (crc >>> 1) ^ 0xedb88320 : crc >>> 1;
+  }
+  return (crc ^ 0xffffffff) >>> 0;
+}
+
 describe('the document', () => {
   const sheet = composeSheet(orificeInput);
   let once: Promise<Uint8Array> | undefined;
@@ -193,6 +226,18 @@ describe('the document', () => {
     expect(text.indexOf('\u05db\u05d4\u05df')).toBeLessThan(text.indexOf('\u05e9\u05dc\u05d5\u05dd'));
     expectInsideMargins(pdf);
     expectNoOverlap(pdf);
+  });
+
+  test('wiring: the company\u2019s mark and colour stand in the head; without them nothing does', async () => {
+    const company = { ...orificeInput.visit.company, accent: '#14506e', logo: blackPng(64, 24) };
+    const pdf = await renderSheetPdf(
+      composeSheet({ ...orificeInput, visit: { ...orificeInput.visit, company } }),
+    );
+    expect(poppler('pdfinfo', ['FILE'], pdf).out).toMatch(/Pages: +2\n/);
+    expect(poppler('pdfimages', ['-list', 'FILE'], pdf).out).toMatch(/image +64 +24/);
+    expect(poppler('pdfimages', ['-list', 'FILE'], await rendered()).out).not.toContain('image ');
+    expectInsideMargins(pdf);
+    expectOnPaper(pdf, sheet);
   });
 
   test('wiring: what no font draws stands as its number, and page one says so', async () => {

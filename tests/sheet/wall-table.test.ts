@@ -6,8 +6,8 @@ test('wiring: ages down, losses across, prices rounded down; nothing and unknown
   const table = composeWallTable(wallInput).sections[0]?.tables?.[0];
   expect(table?.columns.map((column) => column.label)).toEqual([
     'Age of the unit',
-    '10\u00a0% loss',
-    '30\u00a0% loss',
+    '10\u00a0% more to run',
+    '30\u00a0% more to run',
   ]);
   expect(table?.rows.map((row) => row.cells)).toEqual([
     ['1 year old', '$1,200', '$5,650'],
@@ -18,6 +18,6 @@ test('wiring: ages down, losses across, prices rounded down; nothing and unknown
 });
 
 test('identity: a grid that does not fit its ages and losses is refused', () => {
-  expect(() => composeWallTable({ ...wallInput, ageYears: [1] })).toThrow(/one row for each age/);
+  expect(() => composeWallTable({ ...wallInput, agesYears: [1] })).toThrow(/one row for each age/);
   expect(() => composeWallTable({ ...wallInput, lossFrac: [0.1] })).toThrow(/one row for each age/);
 });

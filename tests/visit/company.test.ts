@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import { Company, logoLimits } from '@/lib/visit/company';
+import { Company } from '@/lib/visit/company';
+import { logoLimits } from '@/lib/visit/logo-limits';
 import { pngSize } from '@/lib/visit/png-size';
 import { readVisit } from '@/lib/visit/read-visit';
 import { demoFiles } from '../appraise/demo-files';
