@@ -1,4 +1,7 @@
+import type { EnergyResult } from '../energy/energy-result';
+import type { WallTable } from '../finance/shop-rules/wall-table';
 import { invariant } from '../math/invariant';
+import type { Visit } from '../visit/visit';
 import { dollarWords } from './money-words';
 import { counted, dateWords, type Locale, phrase, plainNumber, wordsOf } from './phrase';
 import type { PlainDocument } from './plain-document';
@@ -83,5 +86,50 @@ export function composeWallTable(input: WallTableInput): PlainDocument {
         ],
       },
     ],
+  };
+}
+
+type Appraised = {
+  readonly visit: Visit;
+  readonly energy: EnergyResult;
+  readonly modelVersion: string;
+};
+
+/**
+ * What the composer needs, for a house, climate and tariff like that of a visit.
+ *
+ * @param table  from lib/finance, for the same visit
+ * Check: tests/sheet/wall-table.test.ts
+ */
+export function wallTableOf(
+  { visit, energy, modelVersion }: Appraised,
+  table: WallTable,
+  locale: Locale,
+): WallTableInput {
+  const words = wordsOf(locale);
+  const { name, accent, logo } = visit.company ?? {};
+  return {
+    ...table,
+    madeOn: visit.visitDate,
+    modelVersion,
+    ...(name === undefined ? {} : { companyName: name }),
+    ...(accent === undefined && logo === undefined
+      ? {}
+      : { look: { ...(accent === undefined ? {} : { accent }), ...(logo === undefined ? {} : { logo }) } }),
+    basis: [
+      {
+        label: phrase(words, 'fact.unit'),
+        text: `${phrase(words, `unit.${visit.unit.kind}`)}, ${counted(words, 'unit.tons', visit.unit.nominalTons)}`,
+      },
+      { label: phrase(words, 'wall.climate'), text: energy.climateName },
+      {
+        label: phrase(words, 'wall.electricity'),
+        text: phrase(words, 'quantity.usdPerKwh', {
+          value: plainNumber(words, energy.priceUsdPerKwh * 100, 1),
+        }),
+      },
+      { label: phrase(words, 'wall.newUnit'), text: dollarWords(words, Math.round(table.newPriceUsd)) },
+    ],
+    locale,
   };
 }

@@ -19,6 +19,7 @@ test('wiring: every paper of a visit can be had, and says what is missing when i
     ['/visits/closed-registers/sheet.pdf?paper=a4', 'application/pdf', '%PDF'],
     ['/visits/closed-registers/before-after.pdf', 'application/pdf', '%PDF'],
     ['/visits/closed-registers/record.pdf', 'application/pdf', '%PDF'],
+    ['/visits/closed-registers/wall-table.pdf', 'application/pdf', '%PDF'],
     ['/visits/closed-registers/cash-flows.csv', 'text/csv; charset=utf-8', '\ufeffChoice,Kind,Year'],
     ['/schemas/appraisal.schema.json', 'application/schema+json; charset=utf-8', '{'],
     ['/schemas/visit.schema.json', 'application/schema+json; charset=utf-8', '{'],
