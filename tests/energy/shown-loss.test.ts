@@ -24,14 +24,32 @@ const lossByRun = [
 ];
 
 describe('wiring: a repair shown by a later run', () => {
-  it('takes the loss that run measured, in the other mode too where nobody measured', () => {
-    const after = shownLoss({ loss: found, lossByRun }, 'opened');
+  it('takes the loss that run measured, and carries the share left of it over where nobody measured', () => {
+    const after = shownLoss(
+      { loss: { ...found, cooling: loss('cooling', 0.9, 'assumed') }, lossByRun },
+      'opened',
+    );
     expect(after?.heating?.capacityRatioToHealthy.likely).toBe(0.99);
-    expect(after?.cooling).toMatchObject({
-      mode: 'cooling',
-      basis: 'assumed',
-      capacityRatioToHealthy: { likely: 0.99 },
-    });
+    expect(after?.cooling).toMatchObject({ mode: 'cooling', basis: 'assumed' });
+    const left = Math.log(0.99) / Math.log(0.8);
+    expect(after?.cooling?.capacityRatioToHealthy.likely).toBeCloseTo(0.9 ** left, 12);
+  });
+
+  it('changes nothing in either mode when the same readings are shown again', () => {
+    const cooling = loss('cooling', 0.93, 'assumed');
+    const after = shownLoss({ loss: { ...found, cooling }, lossByRun }, 'as-found');
+    expect(after?.heating).toEqual(found.heating);
+    expect(after?.cooling?.capacityRatioToHealthy.likely).toBeCloseTo(0.93, 12);
+    expect(after?.cooling?.powerRatioToHealthy.likely).toBeCloseTo(0.93, 12);
+  });
+
+  it('leaves the other mode alone when the measured loss is too small to compare', () => {
+    const small = { cooling: loss('cooling', 0.9, 'assumed'), heating: loss('heating', 0.99, 'measured') };
+    const after = shownLoss(
+      { loss: small, lossByRun: [{ runId: 'b', loss: loss('heating', 1.02, 'measured') }] },
+      'b',
+    );
+    expect(after?.cooling?.capacityRatioToHealthy.likely).toBeCloseTo(0.9, 12);
   });
 
   it('claims nothing for a mode that was measured itself', () => {
