@@ -46,6 +46,19 @@ export const MIGRATIONS: Readonly<Record<string, Migration>> = {
       await renewTitles(db.withTables<Tables>());
     },
   },
+  '0003-shop': {
+    async up(db: Kysely<unknown>): Promise<void> {
+      await db.schema
+        .createTable('shop')
+        .addColumn('part', 'text', (col) => col.notNull())
+        .addColumn('revision', 'integer', (col) => col.notNull())
+        .addColumn('data', 'text', (col) => col.notNull())
+        .addColumn('saved_at', 'text', (col) => col.notNull())
+        .addColumn('saved_by', 'text', (col) => col.notNull())
+        .addPrimaryKeyConstraint('shop_pk', ['part', 'revision'])
+        .execute();
+    },
+  },
 };
 
 /** Titles are made from the drafts; those of newest revisions are what lists show. */

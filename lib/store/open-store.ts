@@ -13,6 +13,7 @@ import { listRevisions, listVisits, loadRevision, loadVisit } from './read-visit
 import { retryWhenBusy, STATEMENT_WAIT_MS } from './retry-when-busy';
 import type { VisitRevision, VisitSummary } from './revision';
 import { type SaveRequest, type SaveResult, saveVisit } from './save-visit';
+import { loadShop, type ShopRecord, type ShopSave, type ShopSaved, saveShop } from './shop-record';
 import { StoreError } from './store-error';
 import type { Tables } from './tables';
 
@@ -28,6 +29,8 @@ export type Store = {
   readonly loadDemo: (request: DemoRequest) => Promise<DemoResult>;
   readonly listDigests: (maker: string) => Promise<Digest[]>;
   readonly keepDigest: (digest: Digest, maker: string) => Promise<void>;
+  readonly loadShop: (part: string) => Promise<ShopRecord | undefined>;
+  readonly saveShop: (save: ShopSave) => Promise<ShopSaved>;
   readonly exportAll: (exportedAt: string) => Promise<Archive>;
   readonly importAll: (data: unknown) => Promise<ImportResult>;
   readonly close: () => Promise<void>;
@@ -63,6 +66,8 @@ export async function openStore(folder: string): Promise<Store> {
     loadDemo: (request) => retryWhenBusy(() => loadDemo(db, request)),
     listDigests: (maker) => retryWhenBusy(() => listDigests(db, maker)),
     keepDigest: (digest, maker) => retryWhenBusy(() => keepDigest(db, digest, maker)),
+    loadShop: (part) => retryWhenBusy(() => loadShop(db, part)),
+    saveShop: (save) => retryWhenBusy(() => saveShop(db, save)),
     exportAll: (exportedAt) => retryWhenBusy(() => exportAll(db, exportedAt)),
     importAll: (data) => retryWhenBusy(() => importAll(db, data)),
     close: () => db.destroy(),

@@ -30,9 +30,22 @@ export type DigestTable = {
   digest: string;
 };
 
+/** One row per state of a part of the shop's own settings. Nothing here is ever changed or removed. */
+export type ShopTable = {
+  part: string;
+  /** 1, 2, 3 ... without gaps inside a part. */
+  revision: number;
+  /** JSON text. */
+  data: string;
+  /** ISO 8601 instant, UTC. */
+  saved_at: string;
+  saved_by: string;
+};
+
 export type Tables = {
   visits: VisitTable;
   revisions: RevisionTable;
   settings: SettingTable;
   digests: DigestTable;
+  shop: ShopTable;
 };

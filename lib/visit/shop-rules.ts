@@ -29,3 +29,28 @@ export const ShopRules = z.strictObject({
   history: z.array(ShopRulesVersion).min(1).max(500),
 });
 export type ShopRules = z.infer<typeof ShopRules>;
+
+export type RuleKey = keyof ShopRuleValues;
+export const ruleKeys = Object.keys(ShopRuleValues.shape) as RuleKey[];
+
+/** When one threshold changed: its value from then on, or none. */
+export type RuleStep = Omit<ShopRulesVersion, 'values'> & { readonly value?: number };
+
+/**
+ * History of one threshold: only the versions in which it changed, newest first.
+ *
+ * Check: tests/visit/shop-change.test.ts
+ */
+export function ruleSteps(rules: ShopRules, key: RuleKey): RuleStep[] {
+  const inOrder = rules.history
+    .map((version, i) => ({ version, i }))
+    .sort((a, b) => a.version.fromDate.localeCompare(b.version.fromDate) || a.i - b.i)
+    .map(({ version }) => version);
+  return inOrder
+    .filter((version, i) => i === 0 || version.values[key] !== inOrder[i - 1]?.values[key])
+    .map(({ values, ...rest }) => {
+      const value = values[key];
+      return value === undefined ? rest : { ...rest, value };
+    })
+    .reverse();
+}
