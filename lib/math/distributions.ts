@@ -78,7 +78,17 @@ function tailDenseInverse(p: number): number {
   return p < 0.5 ? Math.cbrt(p / 4) : 1 - Math.cbrt((1 - p) / 4);
 }
 
-function betaQuantile(p: number, a: number, b: number): number {
+/**
+ * Inverse of the beta distribution function, by safeguarded Newton steps.
+ *
+ * @param p  probability; at or below 0 gives 0, at or above 1 gives 1
+ * @param a  first shape, > 0
+ * @param b  second shape, > 0
+ * @returns value 0..1, to about 1e-14
+ * @throws invariant if a shape is not above 0
+ * Check: tests/math/distributions.test.ts
+ */
+export function betaQuantile(p: number, a: number, b: number): number {
   if (p <= 0) return 0;
   if (p >= 1) return 1;
   let low = 0;
