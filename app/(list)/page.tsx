@@ -37,6 +37,9 @@ export default async function VisitsPage(props: { searchParams: Search }) {
       )}
       <div className="mt-8">
         <FilesFold />
+        <Link href="/shop" className="flex min-h-12 items-center border-t border-hair">
+          {t('list.shop')}
+        </Link>
         <Link href="/deleted" className="flex min-h-12 items-center border-t border-hair">
           {t('deleted.title')}
         </Link>

@@ -14,14 +14,15 @@ type Def = {
 };
 
 /**
- * Walks the visit schema and notes label, unit, limits and options of every field.
+ * Walks a schema and notes label, unit, limits and options of every field.
  *
+ * @param root  the visit's when left out
  * @returns entries by path pattern; variants of a record share one pattern, the first that says something wins
  * Check: tests/screens/field-book.test.ts
  */
-export function buildFieldBook(): FieldBook {
+export function buildFieldBook(root: Node = Visit): FieldBook {
   const book: Record<string, FieldEntry> = {};
-  walk(Visit, '', book);
+  walk(root, '', book);
   return book;
 }
 
@@ -71,8 +72,8 @@ function entryOf(
   };
 }
 
-/** How a unit of the visit is typed: fractions as percent, dollars with their sign in front. */
-function formUnit(unit: string): { unit: string; sign: string; perFormUnit: number } {
+/** How a unit is typed: fractions as percent, dollars with their sign in front. */
+export function formUnit(unit: string): { unit: string; sign: string; perFormUnit: number } {
   if (unit === '' || unit === 'own') return { unit: '', sign: '', perFormUnit: 1 };
   if (unit === 'frac') return { unit: '%', sign: '', perFormUnit: 0.01 };
   if (unit === 'frac/year') return { unit: '% a year', sign: '', perFormUnit: 0.01 };
