@@ -72,7 +72,10 @@ export function RulesEditor(props: Props) {
                   : t('shop.rules.now', { value: numberWords(value, entryOf(key)) })}
               </p>
               <details>
-                <summary className="flex min-h-12 items-center">
+                <summary className="flex min-h-12 list-none items-center gap-2 [&::-webkit-details-marker]:hidden">
+                  <span aria-hidden="true" className="fold-mark">
+                    ▸
+                  </span>
                   {t('shop.historyOf', { n: history.length })}
                 </summary>
                 <HistoryList lines={history} today={props.today} />
