@@ -8,6 +8,8 @@
  *        added as independent; bills, tariffs, own weather, set-back and furnaces count where a visit has them;
  *        causes: flow through coil and compressor, standing pressure and reversing-valve rise as evidence; air in the
  *        circuit in two variants;
- *        dated first payments, promotions and rebates against a loan count
+ *        a bulged capacitor, a frozen coil, a blower at rest, escaping refrigerant and a knocking compressor count as
+        evidence for their causes;
+        dated first payments, promotions and rebates against a loan count
  */
 export const MODEL_VERSION = '1.1.0';

@@ -1,4 +1,4 @@
-import { propagate } from '../math/propagate';
+import { propagateOrNone } from '../math/propagate';
 import type { Basis } from '../visit/basis';
 import type { DerivedInput, DerivedValue } from './findings';
 import type { Sourced } from './sourced';
@@ -35,12 +35,9 @@ export function derive<K extends string>(derivation: Derivation<K>): DerivedValu
     if (input === undefined) return undefined;
     inputs.push([key, input]);
   }
-  const best = Object.fromEntries(inputs.map(([key, input]) => [key, input.value])) as Record<K, number>;
-  if (!Number.isFinite(compute(best))) return undefined;
-  const usable = inputs.every(([key, input]) => finiteOnOneSide(compute, best, key, input.sd));
-  if (!usable) return undefined;
-  const uncertain = Object.fromEntries(inputs) as Record<K, Sourced>;
-  const { value, sd, shareFrac } = propagate(compute, uncertain);
+  const found = propagateOrNone(compute, derivation.inputs as Readonly<Record<K, Sourced>>);
+  if ('why' in found) return undefined;
+  const { value, sd, shareFrac } = found;
   return {
     id,
     value,
@@ -51,19 +48,6 @@ export function derive<K extends string>(derivation: Derivation<K>): DerivedValu
     formula,
     source,
   };
-}
-
-function finiteOnOneSide<K extends string>(
-  compute: (values: Readonly<Record<K, number>>) => number,
-  best: Readonly<Record<K, number>>,
-  key: K,
-  sd: number,
-): boolean {
-  return (
-    sd === 0 ||
-    Number.isFinite(compute({ ...best, [key]: best[key] + sd })) ||
-    Number.isFinite(compute({ ...best, [key]: best[key] - sd }))
-  );
 }
 
 function basisOf<K extends string>(

@@ -1,8 +1,10 @@
+import type { Mode } from '../visit/run';
 import type { Visit } from '../visit/visit';
 import { type CauseRun, causesOfVisit } from './causes/causes-of-visit';
 import { featuresOfRun } from './causes/features-of-run';
 import { deriveRun } from './derived/derive-run';
 import { weighedReadings } from './explain/weighed-readings';
+import type { FaultConditions } from './fault-effects/fault-conditions';
 import type { Findings, Flag, RunFindings } from './findings';
 import type { HealthyUnit } from './healthy-unit/healthy-unit';
 import { conditionsOf } from './loss/conditions-of-run';
@@ -50,10 +52,17 @@ export function diagnose(input: DiagnoseInput): Findings {
     visit,
     runs.map((run) => run.causeRun),
   );
+  const conditionsAt = new Map<RunContext | Mode, FaultConditions>();
+  const conditionsFor = (mode: Mode, context: RunContext | undefined): FaultConditions => {
+    const conditions =
+      conditionsAt.get(context ?? mode) ?? conditionsOf(mode, context, context ?? runs[0]?.context);
+    conditionsAt.set(context ?? mode, conditions);
+    return conditions;
+  };
   const routeOf: RouteOfMode = (mode, run, without) => {
     if (causes.asFoundVerdict === 'tooFewReadings') return undefined;
     const context = runs.find(({ evidence }) => evidence.runId === run?.runId)?.context;
-    return faultRoute(visit, causes.asFound, conditionsOf(mode, context, runs[0]?.context), without);
+    return faultRoute(visit, causes.asFound, conditionsFor(mode, context), without);
   };
   const { loss, lossByRun } = lossOfVisit(
     visit,
@@ -63,7 +72,7 @@ export function diagnose(input: DiagnoseInput): Findings {
       if (own === undefined || own.verdict === 'tooFewReadings') return moded;
       return {
         ...moded,
-        route: faultRoute(visit, own.posterior, conditionsOf(findings.mode, context, context)),
+        route: faultRoute(visit, own.posterior, conditionsFor(findings.mode, context)),
       };
     }),
     routeOf,

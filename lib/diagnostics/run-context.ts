@@ -42,6 +42,25 @@ export function runContext(args: {
   };
 }
 
+/**
+ * A computation on a context kept with it, so that whoever asks again gets the same answer for nothing.
+ *
+ * @param work  pure: looks at nothing but the context, which never changes
+ * Check: tests/diagnostics/run-context.test.ts
+ */
+export function oncePerContext<T extends object | undefined>(
+  work: (context: RunContext) => T,
+): (context: RunContext) => T {
+  const known = new WeakMap<RunContext, { readonly answer: T }>();
+  return (context) => {
+    const already = known.get(context);
+    if (already !== undefined) return already.answer;
+    const answer = work(context);
+    known.set(context, { answer });
+    return answer;
+  };
+}
+
 /** Altitude of the site; not given, it is taken as sea level with a wide uncertainty. */
 export function siteAltitude(site: Site): Sourced {
   if (site.altitudeFt === undefined) return allowance('altitudeFt');
@@ -69,8 +88,8 @@ export function returnWetBulb(context: RunContext): Sourced | undefined {
 }
 
 /** Return wet bulb computed from dry bulb and relative humidity. */
-export function wetBulbFromHumidity(context: RunContext): DerivedValue | undefined {
-  return derive({
+export const wetBulbFromHumidity = oncePerContext((context): DerivedValue | undefined =>
+  derive({
     id: 'returnWetBulbF',
     unit: 'F',
     formula: 'wet bulb of return air = f(dry bulb, relative humidity, barometric pressure)',
@@ -81,5 +100,5 @@ export function wetBulbFromHumidity(context: RunContext): DerivedValue | undefin
       altitude: context.altitude,
     },
     compute: ({ dry, humidity, altitude }) => wetBulbF(dry, humidity, baroPsiaAtAltitude(altitude)),
-  });
-}
+  }),
+);

@@ -25,31 +25,64 @@ export function propagate<K extends string>(
   f: (values: Readonly<Record<K, number>>) => number | undefined,
   inputs: Readonly<Record<K, Uncertain>>,
 ): Propagated<K> {
+  const found = propagateOrNone(f, inputs);
+  if ('why' in found) {
+    const { at, why } = found;
+    invariant(false, at === undefined ? `result ${why}` : `no finite result on either side of ${at}`);
+  }
+  return found;
+}
+
+/** Why there is no result: none at the best values, or (`at`) none on either side of one of them. */
+export type NotPropagated<K extends string> = { readonly why: string; readonly at?: K };
+
+/**
+ * As `propagate`, for a computation that may have no answer at the best values or on both sides of them.
+ *
+ * @param f  called with one object whose fields change between calls: it must not keep it
+ * @returns as `propagate`, or why there is none
+ * @throws invariant if an sd is negative
+ * Check: tests/math/propagate.test.ts
+ */
+export function propagateOrNone<K extends string>(
+  f: (values: Readonly<Record<K, number>>) => number | undefined,
+  inputs: Readonly<Record<K, Uncertain>>,
+): Propagated<K> | NotPropagated<K> {
   const keys = Object.keys(inputs) as K[];
-  const best = Object.fromEntries(keys.map((key) => [key, inputs[key].value])) as Record<K, number>;
-  const value = f(best);
-  invariant(isFiniteNumber(value), `result ${value} at ${JSON.stringify(best)}`);
-  const variances = keys.map((key) => contribution(f, best, key, inputs[key].sd, value) ** 2);
-  const variance = variances.reduce((sum, part) => sum + part, 0);
-  const shares = keys.map((key, i) => [key, variance > 0 ? (variances[i] ?? 0) / variance : 0]);
-  return { value, sd: Math.sqrt(variance), shareFrac: Object.fromEntries(shares) as Record<K, number> };
+  const values = {} as Record<K, number>;
+  for (const key of keys) values[key] = inputs[key].value;
+  const value = f(values);
+  if (!isFiniteNumber(value)) return { why: `${value} at ${JSON.stringify(values)}` };
+  const variances = new Float64Array(keys.length);
+  let variance = 0;
+  for (const [i, key] of keys.entries()) {
+    const moved = contribution(f, values, key, inputs[key], value);
+    if (moved === undefined) return { why: 'one side at least must answer', at: key };
+    variances[i] = moved ** 2;
+    variance += moved ** 2;
+  }
+  const shareFrac = {} as Record<K, number>;
+  for (const [i, key] of keys.entries()) shareFrac[key] = variance > 0 ? (variances[i] ?? 0) / variance : 0;
+  return { value, sd: Math.sqrt(variance), shareFrac };
 }
 
 function contribution<K extends string>(
   f: (values: Readonly<Record<K, number>>) => number | undefined,
-  best: Readonly<Record<K, number>>,
+  values: Record<K, number>,
   key: K,
-  sd: number,
+  { value: best, sd }: Uncertain,
   value: number,
-): number {
+): number | undefined {
   invariant(sd >= 0 && Number.isFinite(sd), `sd ${sd} of ${key}`);
   if (sd === 0) return 0;
-  const up = f({ ...best, [key]: best[key] + sd });
-  const down = f({ ...best, [key]: best[key] - sd });
+  values[key] = best + sd;
+  const up = f(values);
+  values[key] = best - sd;
+  const down = f(values);
+  values[key] = best;
   if (isFiniteNumber(up) && isFiniteNumber(down)) return (up - down) / 2;
   if (isFiniteNumber(up)) return up - value;
-  invariant(isFiniteNumber(down), `no finite result on either side of ${key}`);
-  return value - down;
+  return isFiniteNumber(down) ? value - down : undefined;
 }
 
 function isFiniteNumber(value: number | undefined): value is number {

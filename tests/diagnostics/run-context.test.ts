@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { returnWetBulb, siteAltitude } from '@/lib/diagnostics/run-context';
+import { oncePerContext, returnWetBulb, siteAltitude } from '@/lib/diagnostics/run-context';
 import './support/matchers';
 import { contextOfRun, contextOfUnknownRefrigerant } from './support/visit-of';
 
@@ -21,6 +21,23 @@ describe('context of a run', () => {
     expect(siteAltitude({ altitudeFt: 5_000 })).toMatchObject({ value: 5_000, sd: 0, basis: 'measured' });
     expect(siteAltitude({})).toMatchObject({ value: 0, basis: 'assumed' });
     expect(siteAltitude({}).sd).toBeGreaterThan(0);
+  });
+
+  it('identity: worked out once for each context, however often asked, an absent answer too', () => {
+    const asked: number[] = [];
+    const outdoor = oncePerContext(({ run }) => {
+      asked.push(run.outdoorAirF ?? 0);
+      return run.outdoorAirF === undefined ? undefined : { outdoorF: run.outdoorAirF };
+    });
+    const hot = contextOfRun({ mode: 'cooling', outdoorAirF: 95 });
+    const unread = contextOfRun({ mode: 'cooling' });
+    expect([outdoor(hot), outdoor(unread), outdoor(hot), outdoor(unread)]).toEqual([
+      { outdoorF: 95 },
+      undefined,
+      { outdoorF: 95 },
+      undefined,
+    ]);
+    expect(asked).toEqual([95, 0]);
   });
 
   it('wiring: without a refrigerant there are no properties', () => {

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { propagate } from '@/lib/math/propagate';
+import { propagate, propagateOrNone } from '@/lib/math/propagate';
 
 describe('propagate', () => {
   test('outside: voltage over current [GUM 5.1.2: relative uncertainties of a quotient add as squares]', () => {
@@ -52,5 +52,12 @@ describe('propagate', () => {
     const only = ({ x }: { readonly x: number }): number | undefined => (x === 1 ? 1 : undefined);
     expect(() => propagate(only, { x: { value: 1, sd: 1 } })).toThrow('either side');
     expect(() => propagate(({ x }) => x, { x: { value: 1, sd: -1 } })).toThrow('sd');
+  });
+
+  test('identity: where there may be no answer it is said, and which input has none on either side', () => {
+    const x = { x: { value: 1, sd: 1 } };
+    expect(propagateOrNone(() => undefined, x)).toMatchObject({ why: expect.stringContaining('undefined') });
+    expect(propagateOrNone((v) => (v.x === 1 ? 1 : Number.NaN), x)).toMatchObject({ at: 'x' });
+    expect(propagateOrNone((v) => 3 * v.x, x)).toEqual(propagate((v) => 3 * v.x, x));
   });
 });

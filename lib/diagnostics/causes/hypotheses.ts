@@ -8,9 +8,16 @@ import { type SeverityWord, severityShare, severityWords } from './feature';
 /** A cause at one severity; `key` names both. */
 export type Part = { readonly cause: CauseId; readonly severity: SeverityWord; readonly key: string };
 
-/** A cause at a severity as part of a story. */
+const parts = new Map<CauseId, Readonly<Record<SeverityWord, Part>>>();
+
+/** A cause at a severity as part of a story; the same object at every call. */
 export function partOf(cause: CauseId, severity: SeverityWord): Part {
-  return { cause, severity, key: `${cause} ${severity}` };
+  const known = parts.get(cause);
+  if (known !== undefined) return known[severity];
+  const at = (word: SeverityWord): Part => ({ cause, severity: word, key: `${cause} ${word}` });
+  const made = { mild: at('mild'), moderate: at('moderate'), severe: at('severe') };
+  parts.set(cause, made);
+  return made[severity];
 }
 
 /** One story about the unit: nothing wrong, one cause, or two. */
@@ -50,18 +57,11 @@ export function possibleCauses(visit: Visit): readonly CauseId[] {
 export function hypothesesOf(visit: Visit): readonly Hypothesis[] {
   const causes = possibleCauses(visit);
   const odds = causes.map((cause) => oddsOf(cause, visit.observations));
-  const parts = new Map(
-    causes
-      .flatMap((cause) => severityWords.map((word) => partOf(cause, word)))
-      .map((part) => [part.key, part]),
-  );
-  const part = (cause: CauseId, word: SeverityWord): Part =>
-    parts.get(`${cause} ${word}`) ?? partOf(cause, word);
   const found: Hypothesis[] = [{ parts: [], lnPrior: Math.log(ratioOf('none', visit.observations)) }];
   for (const [i, cause] of causes.entries()) {
     for (const word of severityWords) {
       const lnPrior = Math.log((odds[i] ?? 0) * severityShare(word).priorFrac);
-      found.push({ parts: [part(cause, word)], lnPrior });
+      found.push({ parts: [partOf(cause, word)], lnPrior });
     }
   }
   for (const [i, first] of causes.entries()) {
@@ -69,7 +69,10 @@ export function hypothesesOf(visit: Visit): readonly Hypothesis[] {
       const both = (odds[i] ?? 0) * (odds[i + 1 + k] ?? 0) * priors.pair.factor;
       for (const [a, aShare] of IN_PAIRS) {
         for (const [b, bShare] of IN_PAIRS) {
-          found.push({ parts: [part(first, a), part(second, b)], lnPrior: Math.log(both * aShare * bShare) });
+          found.push({
+            parts: [partOf(first, a), partOf(second, b)],
+            lnPrior: Math.log(both * aShare * bShare),
+          });
         }
       }
     }
@@ -89,11 +92,19 @@ function oddsOf(cause: CauseId, seen: readonly Observation[]): number {
 }
 
 function ratioOf(cause: CauseId, seen: readonly Observation[]): number {
-  const rows: Partial<Record<string, { readonly ratios: Readonly<Partial<Record<string, number>>> }>> =
-    observations.rows;
-  const kinds = new Set(seen.map((observation) => observation.id));
-  return [...kinds].reduce((product, id) => product * (rows[id]?.ratios[cause] ?? 1), 1);
+  const kinds = new Set<string>(seen.map((observation) => observation.id));
+  const covered = new Set([...kinds].flatMap((id) => seenRows[id]?.covers ?? []));
+  return [...kinds]
+    .filter((id) => !covered.has(id))
+    .reduce((product, id) => product * (seenRows[id]?.ratios[cause] ?? 1), 1);
 }
+
+const seenRows: Partial<
+  Record<
+    string,
+    { readonly ratios: Readonly<Partial<Record<string, number>>>; readonly covers?: readonly string[] }
+  >
+> = observations.rows;
 
 /** How much more often an observation is made with a cause than without. Check: tests/diagnostics/causes/hypotheses.test.ts */
 export function observationRatio(cause: CauseId, seen: Observation): number {

@@ -1,4 +1,4 @@
-import type { CauseId } from '../../visit/cause';
+import { CauseId } from '../../visit/cause';
 import type { Mode } from '../../visit/run';
 import type { MeteringDevice } from '../../visit/unit';
 import table from './data/features.json';
@@ -18,21 +18,32 @@ export type EvidenceRun = {
   readonly features: readonly FeatureReading[];
 };
 
-/** Shifts of every feature of a run by one pattern at one severity. */
-type Shifts = { readonly mean: Float64Array; readonly variance: Float64Array };
+/** Shifts of every feature, in the order of `featureIds`, by one pattern at one severity. */
+type Shifts = {
+  readonly mean: Float64Array;
+  readonly variance: Float64Array;
+  /** 0 where the pattern neither shifts nor spreads the feature. */
+  readonly touches: Uint8Array;
+};
+
+/** A pattern as a run sees it: with the density of each feature of the run under this part alone. */
+type Shifted = { readonly by: Shifts; readonly density: Float64Array };
 
 /** By cause and severity: one entry for each variant. */
-type ShiftTable = ReadonlyMap<string, readonly Shifts[]>;
+type ByPart<T> = ReadonlyMap<string, readonly T[]>;
 
 /** A run made ready for many hypotheses. */
 export type ReadyRun = {
   readonly run: EvidenceRun;
-  readonly byMetering: readonly ShiftTable[];
+  readonly byMetering: readonly ByPart<Shifted>[];
+  readonly nothing: readonly Shifted[];
   readonly plain: PlainFeatures;
 };
 
 /** Features as plain numbers, with what does not depend on the hypothesis worked out once. */
 type PlainFeatures = {
+  /** Place of each in `featureIds`. */
+  readonly place: Uint8Array;
   readonly residual: Float64Array;
   readonly own: Float64Array;
   /** -Infinity where there is none. */
@@ -42,6 +53,7 @@ type PlainFeatures = {
 
 function plainOf(features: readonly FeatureReading[]): PlainFeatures {
   return {
+    place: Uint8Array.from(features, (f) => featureIds.indexOf(f.id)),
     residual: Float64Array.from(features, (f) => f.residual),
     own: Float64Array.from(features, (f) => f.sd * f.sd),
     floor: Float64Array.from(features, (f) => f.floor ?? Number.NEGATIVE_INFINITY),
@@ -58,17 +70,28 @@ function outlierDensity(residual: number, wide: number): number {
 }
 
 /**
- * Makes a run ready: looks every shift up once.
+ * Makes a run ready: looks every shift up once, and weighs every feature under each part alone.
  *
- * @param run     evidence
- * @param causes  causes that will be asked for
+ * @param run  evidence
  * Check: tests/diagnostics/causes/likelihood.test.ts
  */
-export function readyRun(run: EvidenceRun, causes: readonly CauseId[]): ReadyRun {
+export function readyRun(run: EvidenceRun): ReadyRun {
+  const plain = plainOf(run.features);
+  const nothing = Float64Array.from(run.features, (_, i) => densityAt(plain, i, 0, 0));
   return {
     run,
-    byMetering: devicesOf(run).map((metering) => tableFor(run, metering, causes)),
-    plain: plainOf(run.features),
+    byMetering: devicesOf(run).map((metering) => {
+      const found = new Map<string, readonly Shifted[]>();
+      for (const [key, variants] of shiftsOf(run.mode, metering)) {
+        found.set(
+          key,
+          variants.map((by) => ({ by, density: densitiesOf(plain, nothing, by) })),
+        );
+      }
+      return found;
+    }),
+    nothing: [{ by: NO_SHIFTS, density: nothing }],
+    plain,
   };
 }
 
@@ -77,40 +100,50 @@ export function devicesOf(run: EvidenceRun): readonly MeteringDevice[] {
   return run.metering === undefined ? ['fixedOrifice', 'txv'] : [run.metering];
 }
 
-function tableFor(run: EvidenceRun, metering: MeteringDevice, causes: readonly CauseId[]): ShiftTable {
-  const places = run.features.map((feature) => featureIds.indexOf(feature.id));
-  const found = new Map<string, readonly Shifts[]>();
-  for (const cause of causes) {
-    const patterns = patternsOf(cause, run.mode, metering);
-    for (const severity of severityWords) {
-      const variants = patterns.map((pattern) => {
-        const all = shiftsOf(pattern, severity);
-        return {
-          mean: Float64Array.from(places, (place) => all.mean[place] ?? 0),
-          variance: Float64Array.from(places, (place) => all.variance[place] ?? 0),
-        };
-      });
-      found.set(partOf(cause, severity).key, variants);
-    }
+function densitiesOf(plain: PlainFeatures, nothing: Float64Array, by: Shifts): Float64Array {
+  const density = nothing.slice();
+  for (let i = 0; i < density.length; i += 1) {
+    const place = plain.place[i] as number;
+    if (by.touches[place] === 0) continue;
+    density[i] = densityAt(plain, i, by.mean[place] as number, by.variance[place] as number);
   }
-  return found;
+  return density;
 }
 
-const known = new Map<Pattern, Map<SeverityWord, Shifts>>();
+const NO_SHIFTS: Shifts = {
+  mean: new Float64Array(featureIds.length),
+  variance: new Float64Array(featureIds.length),
+  touches: new Uint8Array(featureIds.length),
+};
 
-/** Shifts of all features, in the order of `featureIds`; the same object at every call. */
-function shiftsOf(pattern: Pattern, severity: SeverityWord): Shifts {
-  const bySeverity = known.get(pattern) ?? new Map<SeverityWord, Shifts>();
-  known.set(pattern, bySeverity);
-  const already = bySeverity.get(severity);
+const known = new Map<string, ByPart<Shifts>>();
+
+/** Shifts by every cause and severity that has a pattern; the same object at every call. */
+function shiftsOf(mode: Mode, metering: MeteringDevice): ByPart<Shifts> {
+  const place = `${mode} ${metering}`;
+  const already = known.get(place);
   if (already !== undefined) return already;
+  const made = new Map<string, readonly Shifts[]>();
+  for (const cause of CauseId.options) {
+    const patterns = patternsOf(cause, mode, metering);
+    for (const severity of severityWords) {
+      made.set(
+        partOf(cause, severity).key,
+        patterns.map((pattern) => shiftsBy(pattern, severity)),
+      );
+    }
+  }
+  known.set(place, made);
+  return made;
+}
+
+function shiftsBy(pattern: Pattern, severity: SeverityWord): Shifts {
   const shifts = featureIds.map((id) => shiftBy(pattern, severity, id));
-  const made = {
+  return {
     mean: Float64Array.from(shifts, (shift) => shift.mean),
     variance: Float64Array.from(shifts, (shift) => shift.spread ** 2),
+    touches: Uint8Array.from(shifts, ({ mean, spread }) => (mean === 0 && spread === 0 ? 0 : 1)),
   };
-  bySeverity.set(severity, made);
-  return made;
 }
 
 /**
@@ -144,11 +177,13 @@ export function lnFeature(feature: FeatureReading, mean: number, variance: numbe
  * Check: tests/diagnostics/causes/likelihood.test.ts
  */
 export function lnRun(ready: ReadyRun, parts: readonly Part[]): number {
-  const [first, second] = parts;
+  const first = parts[0];
+  const second = parts[1];
+  const { nothing } = ready;
   const values: number[] = [];
   for (const shifts of ready.byMetering) {
-    const ones = first === undefined ? NOTHING : (shifts.get(first.key) ?? NOTHING);
-    const twos = second === undefined ? NOTHING : (shifts.get(second.key) ?? NOTHING);
+    const ones = first === undefined ? nothing : (shifts.get(first.key) ?? nothing);
+    const twos = second === undefined ? nothing : (shifts.get(second.key) ?? nothing);
     for (const one of ones) {
       for (const two of twos) values.push(lnShifted(ready.plain, one, two));
     }
@@ -156,35 +191,41 @@ export function lnRun(ready: ReadyRun, parts: readonly Part[]): number {
   return logSum(values) - Math.log(values.length);
 }
 
-const NOTHING: readonly (Shifts | undefined)[] = [undefined];
 /** A product of densities is turned into a logarithm before it could leave the range of a double. */
 const SMALLEST = 1e-150;
 const LARGEST = 1e150;
 
 /** As the sum of `lnFeature` over the features, with one logarithm for many of them. */
-function lnShifted(
-  { residual, own, floor, outlier }: PlainFeatures,
-  one: Shifts | undefined,
-  two: Shifts | undefined,
-): number {
+function lnShifted(plain: PlainFeatures, one: Shifted, two: Shifted): number {
   let ln = 0;
   let product = 1;
-  for (let i = 0; i < residual.length; i += 1) {
-    const shift = (one?.mean[i] ?? 0) + (two?.mean[i] ?? 0);
-    const variance = (one?.variance[i] ?? 0) + (two?.variance[i] ?? 0);
-    const ownVariance = own[i] ?? Number.NaN;
-    const read = residual[i] ?? Number.NaN;
-    const total = ownVariance + variance;
-    const off = read - Math.max(shift, floor[i] ?? Number.NEGATIVE_INFINITY);
-    const wide =
-      total > widthSigmas * widthSigmas * ownVariance ? outlierDensity(read, total) : (outlier[i] ?? 0);
-    product *= ((1 - chanceFrac) * Math.exp((-off * off) / (2 * total))) / Math.sqrt(total) + wide + 1e-300;
+  for (let i = 0; i < one.density.length; i += 1) {
+    const place = plain.place[i] as number;
+    // most features are moved by one part at most, and its density is known
+    if (two.by.touches[place] === 0) product *= one.density[i] as number;
+    else if (one.by.touches[place] === 0) product *= two.density[i] as number;
+    else {
+      const mean = (one.by.mean[place] as number) + (two.by.mean[place] as number);
+      const variance = (one.by.variance[place] as number) + (two.by.variance[place] as number);
+      product *= densityAt(plain, i, mean, variance);
+    }
     if (product < SMALLEST || product > LARGEST) {
       ln += Math.log(product);
       product = 1;
     }
   }
   return exponent * (ln + Math.log(product));
+}
+
+/** The density of `lnFeature`, before tempering. */
+function densityAt(plain: PlainFeatures, i: number, mean: number, variance: number): number {
+  const own = plain.own[i] as number;
+  const read = plain.residual[i] as number;
+  const total = own + variance;
+  const off = read - Math.max(mean, plain.floor[i] as number);
+  const wide =
+    total > widthSigmas * widthSigmas * own ? outlierDensity(read, total) : (plain.outlier[i] as number);
+  return ((1 - chanceFrac) * Math.exp((-off * off) / (2 * total))) / Math.sqrt(total) + wide + 1e-300;
 }
 
 /** ln of the sum of exp(values); -Infinity for none. Check: tests/diagnostics/causes/likelihood.test.ts */

@@ -23,8 +23,7 @@ export type Posterior = {
  * Check: tests/diagnostics/causes/posterior.test.ts
  */
 export function runLikelihood(hypotheses: readonly Hypothesis[], run: EvidenceRun): RunLikelihood {
-  const causes = [...new Set(hypotheses.flatMap(({ parts }) => parts.map((part) => part.cause)))];
-  const ready = readyRun(run, causes);
+  const ready = readyRun(run);
   return { mode: run.mode, ln: Float64Array.from(hypotheses, ({ parts }) => lnRun(ready, parts)) };
 }
 

@@ -2,7 +2,7 @@ import limits from '../data/limits.json';
 import { asSourced, derive } from '../derive';
 import type { DerivedValue } from '../findings';
 import { isentropicEfficiency, massFlowLbH, refrigerantCapacityBtuh } from '../heat-balance';
-import { assumption, type RunContext, reading } from '../run-context';
+import { assumption, oncePerContext, type RunContext, reading } from '../run-context';
 import type { Sourced } from '../sourced';
 import { constant } from '../sourced';
 import { compressorPath, type PowerPath } from './power';
@@ -81,7 +81,7 @@ export function massFlow(context: RunContext): DerivedValue | undefined {
  * @returns [Btu/h], gross (blower heat not in it); absent when readings are missing or in conflict
  * Check: tests/diagnostics/derived-balance.test.ts
  */
-export function refrigerantCapacity(context: RunContext): DerivedValue | undefined {
+export const refrigerantCapacity = oncePerContext((context): DerivedValue | undefined => {
   const { properties, run } = context;
   const high = dischargeSide(context);
   const liquid = liquidSide(context);
@@ -126,7 +126,7 @@ export function refrigerantCapacity(context: RunContext): DerivedValue | undefin
       );
     },
   });
-}
+});
 
 /**
  * Heat moved over electric power of compressor and outdoor fan, from the refrigerant side.

@@ -1,6 +1,6 @@
 import { derive } from '../derive';
 import type { DerivedValue } from '../findings';
-import { assumption, type RunContext, reading } from '../run-context';
+import { assumption, oncePerContext, type RunContext, reading } from '../run-context';
 import { allowance, plateValue, type Sourced } from '../sourced';
 
 type PowerKey = 'watts' | 'volts' | 'amps' | 'powerFactor' | 'fanShare' | 'fanAmps' | 'fanPowerFactor';
@@ -120,9 +120,9 @@ export function compressorPath(context: RunContext): PowerPath | undefined {
 }
 
 /** Electric power of the outdoor unit [W]. Check: tests/diagnostics/derived-power.test.ts */
-export function outdoorUnitPower(context: RunContext): DerivedValue | undefined {
+export const outdoorUnitPower = oncePerContext((context): DerivedValue | undefined => {
   return fromPath('outdoorUnitW', outdoorUnitPath(context));
-}
+});
 
 /** Electric power of the compressor alone [W]. Check: tests/diagnostics/derived-power.test.ts */
 export function compressorPower(context: RunContext): DerivedValue | undefined {

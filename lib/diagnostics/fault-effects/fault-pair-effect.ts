@@ -17,6 +17,7 @@ import { type Fault, type FaultEffect, faultEffect, type KnownEffect } from './f
  *
  * @param conditions  as for faultEffect
  * @param faults      two different causes
+ * @param alone       what each does alone, where the caller knows it already
  * @returns as faultEffect; `none` if either has none
  * @throws invariant if both are the same cause
  * Source: data/charge-laboratory.json, interaction, status read
@@ -25,11 +26,12 @@ import { type Fault, type FaultEffect, faultEffect, type KnownEffect } from './f
 export function faultPairEffect(
   conditions: FaultConditions & { readonly unitKind?: UnitKind | undefined },
   faults: readonly [Fault, Fault],
+  alone: (fault: Fault) => FaultEffect = (fault) => faultEffect({ ...conditions, ...fault }),
 ): FaultEffect {
   const [first, second] = faults;
   invariant(first.cause !== second.cause, `${first.cause} twice`);
-  const one = faultEffect({ ...conditions, ...first });
-  const two = faultEffect({ ...conditions, ...second });
+  const one = alone(first);
+  const two = alone(second);
   if (one.kind === 'none') return one;
   if (two.kind === 'none') return two;
   const sum = added(one, two);

@@ -1,12 +1,13 @@
 import type { Uncertain } from '../../math/propagate';
 import type { CauseId } from '../../visit/cause';
+import type { UnitKind } from '../../visit/unit';
 import type { Visit } from '../../visit/visit';
 import type { Saying } from '../../visit/wording';
 import type { Part } from '../causes/hypotheses';
 import type { Posterior } from '../causes/posterior';
 import lossData from '../data/loss.json';
 import type { FaultConditions } from '../fault-effects/fault-conditions';
-import { type FaultEffect, faultEffect } from '../fault-effects/fault-effect';
+import { type Fault, type FaultEffect, faultEffect } from '../fault-effects/fault-effect';
 import { faultPairEffect } from '../fault-effects/fault-pair-effect';
 import { severityScale } from '../fault-effects/severity';
 
@@ -41,7 +42,7 @@ export function faultRoute(
   without: readonly CauseId[] = [],
 ): FaultRoute {
   const { leastChance, floorSd } = lossData.faultRoute;
-  const at = { ...conditions, unitKind: visit.unit.kind };
+  const at = atConditions(conditions, visit.unit.kind);
   const stories = posterior.weighed
     .filter(({ chance }) => chance >= leastChance)
     .map(({ hypothesis, chance }) => {
@@ -79,28 +80,51 @@ function notesOf(
   return first.effect.notes.map((note) => ({ ...note, code: `effect.${note.code}` }));
 }
 
-type At = Parameters<typeof faultPairEffect>[0];
+type At = {
+  readonly conditions: FaultConditions & { readonly unitKind: UnitKind };
+  /** By cause and level: most stories share their parts. */
+  readonly known: Map<string, FaultEffect>;
+};
+
+const everAsked = new WeakMap<FaultConditions, Map<UnitKind, At>>();
+
+/** The same object at every call with the same conditions: runs of a visit ask for the same effects. */
+function atConditions(conditions: FaultConditions, unitKind: UnitKind): At {
+  const byKind = everAsked.get(conditions) ?? new Map<UnitKind, At>();
+  everAsked.set(conditions, byKind);
+  const at = byKind.get(unitKind) ?? { conditions: { ...conditions, unitKind }, known: new Map() };
+  byKind.set(unitKind, at);
+  return at;
+}
+
+function effectAlone({ conditions, known }: At, fault: Fault): FaultEffect {
+  const key = `${fault.cause} ${fault.level}`;
+  const already = known.get(key);
+  if (already !== undefined) return already;
+  const effect = faultEffect({ ...conditions, ...fault });
+  known.set(key, effect);
+  return effect;
+}
+
 type Story = { readonly chance: number; readonly parts: readonly Part[] };
 
-function levelOf({ cause, severity }: Part): { readonly cause: CauseId; readonly level: number } {
+function levelOf({ cause, severity }: Part): Fault {
   return { cause, level: severityScale(cause)[severity] };
 }
 
 function effectOf(at: At, parts: readonly Part[]): FaultEffect | undefined {
   const [first, second] = parts;
   if (first === undefined) return undefined;
-  if (second === undefined) return faultEffect({ ...at, ...levelOf(first) });
-  return faultPairEffect(at, [levelOf(first), levelOf(second)]);
+  if (second === undefined) return effectAlone(at, levelOf(first));
+  return faultPairEffect(at.conditions, [levelOf(first), levelOf(second)], (fault) => effectAlone(at, fault));
 }
 
 function lostByCause(at: At, stories: readonly Story[], total: number): FaultRoute['lostByCause'] {
-  const alone = new Map<string, number>();
   const lost = new Map<CauseId, number>();
   for (const { chance, parts } of stories) {
     for (const part of parts) {
-      const known = alone.get(part.key) ?? efficiencyLost(faultEffect({ ...at, ...levelOf(part) }));
-      alone.set(part.key, known);
-      lost.set(part.cause, (lost.get(part.cause) ?? 0) + (chance / total) * known);
+      const alone = efficiencyLost(effectAlone(at, levelOf(part)));
+      lost.set(part.cause, (lost.get(part.cause) ?? 0) + (chance / total) * alone);
     }
   }
   return [...lost]

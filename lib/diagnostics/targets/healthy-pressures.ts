@@ -4,7 +4,7 @@ import data from '../data/targets.json';
 import { sensibleFactor } from '../derived/air-side';
 import { psiaAt } from '../derived/refrigerant-side';
 import { steadyState } from '../healthy-unit/steady-state';
-import { type RunContext, reading } from '../run-context';
+import { oncePerContext, type RunContext, reading } from '../run-context';
 import { constant } from '../sourced';
 import { chargingTablePressure } from './charging-table';
 import { coolingWetBulb, healthyAt } from './healthy-state';
@@ -41,11 +41,11 @@ export function seerClass(context: RunContext): number {
  * Source: data/targets.json, condensingOverOutdoor and condensingOverReturn
  * Check: tests/diagnostics/targets/healthy-pressures.test.ts
  */
-export function healthyCondensing(context: RunContext): HealthyTemperature | undefined {
+export const healthyCondensing = oncePerContext((context): HealthyTemperature | undefined => {
   const own = fromOwnTable(context, 'dischargePsig');
   if (own !== undefined) return own;
   return context.run.mode === 'cooling' ? classCondensing(context) : heatingCondensing(context);
-}
+});
 
 /**
  * Evaporating temperature (dew) of the healthy unit.
@@ -54,11 +54,11 @@ export function healthyCondensing(context: RunContext): HealthyTemperature | und
  * Source: data/targets.json, evaporatingBelowReturn and evaporatingBelowOutdoor
  * Check: tests/diagnostics/targets/healthy-pressures.test.ts
  */
-export function healthyEvaporating(context: RunContext): HealthyTemperature | undefined {
+export const healthyEvaporating = oncePerContext((context): HealthyTemperature | undefined => {
   const own = fromOwnTable(context, 'suctionPsig');
   if (own !== undefined) return own;
   return context.run.mode === 'cooling' ? coolingEvaporating(context) : heatingEvaporating(context);
-}
+});
 
 function fromOwnTable(
   context: RunContext,

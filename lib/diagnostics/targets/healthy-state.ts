@@ -3,7 +3,7 @@ import data from '../data/targets.json';
 import { steadyState } from '../healthy-unit/steady-state';
 import { wetBulbF } from '../moist-air';
 import { baroPsiaAtAltitude } from '../refrigerant/gauge';
-import { type RunContext, reading, returnWetBulb } from '../run-context';
+import { oncePerContext, type RunContext, reading, returnWetBulb } from '../run-context';
 import type { Sourced } from '../sourced';
 
 /** What the healthy unit would do at the conditions of a run. */
@@ -35,7 +35,7 @@ const BEYOND_WIDENING = data.beyondCurves.wideningFactor;
  * Source: healthy-unit/steady-state.ts; assumed indoor conditions in data/targets.json
  * Check: tests/diagnostics/targets/healthy-state.test.ts
  */
-export function healthyAt(context: RunContext): HealthyState | undefined {
+export const healthyAt = oncePerContext((context): HealthyState | undefined => {
   const { healthy, run } = context;
   const outdoor = reading(context, 'outdoorAirF');
   const performance = run.mode === 'heating' ? healthy.heating : healthy.cooling;
@@ -63,23 +63,26 @@ export function healthyAt(context: RunContext): HealthyState | undefined {
     indoorAssumed: assumed,
     indoor,
   };
-}
+});
 
 /** Return wet bulb in cooling: read, worked out from humidity, or assumed at half humidity. */
-export function coolingWetBulb(context: RunContext): { readonly indoor: Sourced; readonly assumed: boolean } {
-  const read = returnWetBulb(context);
-  if (read !== undefined) return { indoor: read, assumed: false };
-  const { coolingWetBulbF, coolingWetBulbSdFd, humidityFrac, humiditySdFrac, source } = data.indoorUnmeasured;
-  const shared = { name: 'returnWetBulbF', unit: 'F', basis: 'assumed', source } as const;
-  const dry = reading(context, 'returnAirF');
-  if (dry === undefined) {
-    return { indoor: { ...shared, value: coolingWetBulbF, sd: coolingWetBulbSdFd }, assumed: true };
-  }
-  const humidity: Uncertain = { value: humidityFrac, sd: humiditySdFrac };
-  const psia = baroPsiaAtAltitude(context.altitude.value);
-  const wet = propagate((v) => wetBulbF(v.dry, v.humidity, psia), { dry, humidity });
-  return { indoor: { ...shared, value: wet.value, sd: wet.sd }, assumed: true };
-}
+export const coolingWetBulb = oncePerContext(
+  (context): { readonly indoor: Sourced; readonly assumed: boolean } => {
+    const read = returnWetBulb(context);
+    if (read !== undefined) return { indoor: read, assumed: false };
+    const { coolingWetBulbF, coolingWetBulbSdFd, humidityFrac, humiditySdFrac, source } =
+      data.indoorUnmeasured;
+    const shared = { name: 'returnWetBulbF', unit: 'F', basis: 'assumed', source } as const;
+    const dry = reading(context, 'returnAirF');
+    if (dry === undefined) {
+      return { indoor: { ...shared, value: coolingWetBulbF, sd: coolingWetBulbSdFd }, assumed: true };
+    }
+    const humidity: Uncertain = { value: humidityFrac, sd: humiditySdFrac };
+    const psia = baroPsiaAtAltitude(context.altitude.value);
+    const wet = propagate((v) => wetBulbF(v.dry, v.humidity, psia), { dry, humidity });
+    return { indoor: { ...shared, value: wet.value, sd: wet.sd }, assumed: true };
+  },
+);
 
 function indoorOf(context: RunContext): { readonly indoor: Sourced; readonly assumed: boolean } {
   if (context.run.mode === 'cooling') return coolingWetBulb(context);

@@ -57,6 +57,7 @@ export function wouldNarrow(
 ): readonly Saying[] {
   const modes: readonly Mode[] = visit.unit.kind === 'heatPump' ? ['cooling', 'heating'] : ['cooling'];
   const found: { readonly gain: number; readonly saying: Saying }[] = [];
+  const better = withRatings(visit.unit, healthy, visit.visitDate);
   for (const mode of modes) {
     const first = firstOf(runs, mode);
     const context = first?.context ?? emptyRun(visit, healthy, mode, runs);
@@ -67,7 +68,6 @@ export function wouldNarrow(
       const then = spreadOf(visit, supposing(context, readings), flags);
       push(found, candidate, readings, 1 - then / now);
     }
-    const better = withRatings(visit.unit, healthy, visit.visitDate);
     if (better !== undefined && first !== undefined) {
       const gain = 1 - spreadOf(visit, { ...context, healthy: better }, flags) / now;
       push(found, { code: 'ratings', mode, readings: [] }, [], gain);

@@ -1,6 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import observations from '@/lib/diagnostics/causes/data/observations.json';
 import priors from '@/lib/diagnostics/causes/data/priors.json';
 import { hypothesesOf, observationRatio, partOf, possibleCauses } from '@/lib/diagnostics/causes/hypotheses';
+import { CauseId } from '@/lib/visit/cause';
+import { ObservationId } from '@/lib/visit/observation';
 import '../support/matchers';
 import { visitOf } from '../support/visit-of';
 
@@ -41,6 +44,43 @@ describe('hypotheses', () => {
     expect(weight([{ id: 'oilStain' }, { id: 'oilStain' }])).toBe(weight([{ id: 'oilStain' }]));
     expect(observationRatio('overcharge', { id: 'oilStain' })).toBe(1);
     expect(observationRatio('none', { id: 'neverKeepsUp' })).toBeLessThan(1);
+  });
+
+  it.each([
+    ['bulgedCapacitor', 'runCapacitorWeak'],
+    ['frozenIndoorCoil', 'lowIndoorAirflow'],
+    ['frozenIndoorCoil', 'lowCharge'],
+    ['frozenIndoorCoil', 'meteringRestriction'],
+    ['blowerNotRunning', 'lowIndoorAirflow'],
+    ['escapingRefrigerant', 'lowCharge'],
+    ['compressorKnocks', 'compressorValvesLeaking'],
+  ] as const)('identity: %s speaks for %s', (id, cause) => {
+    expect(observationRatio(cause, { id })).toBeGreaterThan(1);
+    expect(observationRatio('none', { id })).toBe(1);
+  });
+
+  it('identity: a frozen coil tells what frost on its suction line would: seen both, counted once', () => {
+    const weight = (ids: readonly ObservationId[]) => {
+      const visit = visitOf([], {}, { observations: ids.map((id) => ({ id })) });
+      return hypothesesOf(visit).find(({ parts }) => parts[0]?.key === 'lowCharge mild')?.lnPrior;
+    };
+    expect(weight(['frozenIndoorCoil', 'frostOnSuctionLine'])).toBe(weight(['frozenIndoorCoil']));
+    expect(weight(['frozenIndoorCoil'])).not.toBe(weight([]));
+    expect(weight(['frozenIndoorCoil', 'oilStain'])).not.toBe(weight(['frozenIndoorCoil']));
+  });
+
+  it('wiring: every observation has a row, or is said to say nothing, with source and status', () => {
+    const rows: Record<string, { ratios: object; source: string; status: string; covers?: string[] }> =
+      observations.rows;
+    const silent: Record<string, { why: string; status: string }> = observations.silent;
+    const told = [...Object.keys(rows), ...Object.keys(silent)];
+    expect([...told].sort()).toEqual([...ObservationId.options].sort());
+    expect(Object.values(rows).filter((row) => !row.source || !row.status)).toEqual([]);
+    expect(Object.values(silent).filter((row) => !row.why || !row.status)).toEqual([]);
+    const named = Object.values(rows).flatMap((row) => Object.keys(row.ratios));
+    expect(named.filter((cause) => !CauseId.options.some((id) => id === cause))).toEqual([]);
+    const covered = Object.values(rows).flatMap((row) => row.covers ?? []);
+    expect(covered.filter((id) => rows[id] === undefined)).toEqual([]);
   });
 
   // A laboratory study found dirt seen on outdoor coils proved no loss on average (secondary).

@@ -12,7 +12,7 @@ const anyPart = fc
   .map(([cause, word]) => partOf(cause, word));
 
 function lnOf(run: EvidenceRun, parts: readonly Part[]): number {
-  return lnRun(readyRun(run, causes), parts);
+  return lnRun(readyRun(run), parts);
 }
 
 describe('likelihood', () => {
