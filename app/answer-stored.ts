@@ -1,5 +1,5 @@
-import { readTyped } from '@/components/appraisal/build-view';
 import { type LeftOut, leftOutChoices } from '@/components/appraisal/left-out';
+import { readTyped } from '@/components/appraisal/read-typed';
 import { fieldBook } from '@/components/draft/build-field-book';
 import { issueSentence } from '@/components/form/issue-words';
 import { t } from '@/components/words/words';

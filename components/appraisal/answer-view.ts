@@ -30,8 +30,10 @@ import type { Saying } from '@/lib/visit/wording';
 import { causesView, shareWords, sourceWords } from './causes-view';
 import { balanceChart, costChart } from './chart-view';
 import { compareTable } from './compare-view';
+import { driversView, flipMapView, investigateView, laterView, repairsView } from './decide-view';
 import { doubtWords, percentRangeWords, rangeOfLog } from './doubt-words';
 import { energyInputsView } from './energy-inputs-view';
+import { triedRates } from './tried-rates';
 import type {
   AnswerView,
   DerivedView,
@@ -42,6 +44,7 @@ import type {
   RunView,
   TargetView,
 } from './view';
+import { waysView } from './ways-view';
 import { yearView } from './year-view';
 
 const words = wordsOf('en');
@@ -70,11 +73,25 @@ export function answerView(appraisal: Appraisal, sheet: Sheet): AnswerView {
     sheet,
     table: compareTable(sheet, comparison),
     cost: costChart(comparison),
+    ...optional('drivers', driversView(comparison, told)),
+    ...optional('later', laterView(comparison)),
+    repairs: repairsView(comparison, told),
+    ...optional(
+      'investigate',
+      investigateView(comparison, told, (cause) => tCode(`option.cause.${cause}`)),
+    ),
+    ...optional('flipMap', flipMapView(comparison)),
+    ways: waysView(comparison, told),
+    triedRates: triedRates(appraisal.visit),
     ...(balance === undefined ? {} : { balance }),
     energyInputs: energyInputsView(appraisal, told),
     year: yearView(energy, comparison),
     headline: headlineOf(appraisal),
   };
+}
+
+function optional<K extends string, T>(key: K, value: T | undefined): { readonly [key in K]?: T } {
+  return value === undefined ? {} : ({ [key]: value } as { [key in K]: T });
 }
 
 /** The result in one line: the advice, else what costs about the same, else what leaving it costs. */

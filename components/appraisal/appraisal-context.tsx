@@ -1,10 +1,10 @@
 'use client';
 
-import { createContext, type ReactNode, useContext, useEffect, useMemo, useState } from 'react';
+import { createContext, type ReactNode, useContext, useEffect, useMemo, useRef, useState } from 'react';
 import { useDraftStore, useFieldBook } from '@/components/draft/draft-context';
 import { FieldIssues } from '@/components/form/use-field-issues';
-import type { Simulation } from '@/lib/finance/simulate';
-import { startAsker } from './ask-appraisal';
+import { type Asker, startAsker } from './ask-appraisal';
+import type { ChanceView } from './chance-view';
 import type { AnswerView, View } from './view';
 
 type Held = {
@@ -13,15 +13,18 @@ type Held = {
   readonly answer: AnswerView | undefined;
   /** True while the newest change is not answered yet. */
   readonly working: boolean;
-  /** Chances and ranges by simulation; comes a moment after the answer it belongs to, absent until then. */
-  readonly simulation: Simulation | undefined;
+  /** What the newest simulation says; it comes a moment after its answer and stands until the next one. */
+  readonly simulated: { readonly chances: ChanceView | undefined; readonly stale: boolean } | undefined;
+  /** Asks for a simulation of the draft as it stands, where none has been made yet. */
+  readonly simulate: () => void;
 };
 
 const Holder = createContext<Held>({
   view: { issues: [] },
   answer: undefined,
   working: true,
-  simulation: undefined,
+  simulated: undefined,
+  simulate: () => {},
 });
 
 const NOTHING_YET: View = { issues: [] };
@@ -43,20 +46,28 @@ export function AppraisalHolder(props: {
     view: props.first ?? NOTHING_YET,
   });
   const [asked, setAsked] = useState(0);
-  const [simulated, setSimulated] = useState<{ version: number; simulation: Simulation }>();
+  const [simulated, setSimulated] = useState<{ version: number; chances: ChanceView | undefined }>();
+  const simulate = useRef(() => {});
   useEffect(() => {
-    const asker = startAsker(
+    const asker: Asker = startAsker(
       book,
       (version, view) => setAnswered({ version, view }),
-      (version, simulation) => setSimulated({ version, simulation }),
+      (version, chances) => setSimulated({ version, chances }),
     );
+    let isAsked = false;
     let seen = -1;
     const look = () => {
       const { version, draft } = store.get();
       if (version === seen) return;
       seen = version;
       setAsked(version);
+      isAsked = true;
       asker.ask(version, draft);
+    };
+    simulate.current = () => {
+      if (isAsked) return;
+      isAsked = true;
+      asker.ask(store.get().version, store.get().draft);
     };
     if (store.get().version > 0 || !isAnswered) look();
     else seen = 0;
@@ -77,7 +88,11 @@ export function AppraisalHolder(props: {
       view: answered.view,
       answer: answered.view.answer,
       working: answered.version < asked,
-      simulation: simulated?.version === answered.version ? simulated.simulation : undefined,
+      simulated:
+        simulated === undefined
+          ? undefined
+          : { chances: simulated.chances, stale: simulated.version < Math.max(asked, answered.version) },
+      simulate: () => simulate.current(),
     }),
     [answered, asked, simulated],
   );

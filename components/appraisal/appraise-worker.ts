@@ -1,13 +1,13 @@
 import type { Draft } from '@/components/draft/draft-tree';
 import type { FieldBook } from '@/components/draft/field-book';
-import type { Simulation } from '@/lib/finance/simulate';
-import { buildView, simulateDraft } from './build-view';
+import { buildView, chancesOfDraft } from './build-view';
+import type { ChanceView } from './chance-view';
 import type { View } from './view';
 
 export type Question = { readonly version: number; readonly draft: Draft; readonly book: FieldBook };
 export type Answer = { readonly version: number; readonly view: View };
 /** Comes after the answer, in a message of its own, once no newer question has come. */
-export type Simulated = { readonly version: number; readonly simulation: Simulation };
+export type Simulated = { readonly version: number; readonly chances: ChanceView | undefined };
 export type Reply = Answer | Simulated;
 
 /** A simulation waits until the draft has been still for this long, so that it delays no answer. */
@@ -20,7 +20,6 @@ self.addEventListener('message', (event: MessageEvent<Question>) => {
   const reply: Reply = { version, view: buildView(draft, book) };
   self.postMessage(reply);
   later = setTimeout(() => {
-    const simulation = simulateDraft(draft, book);
-    if (simulation !== undefined) self.postMessage({ version, simulation } satisfies Reply);
+    self.postMessage({ version, chances: chancesOfDraft(draft, book) } satisfies Reply);
   }, STILL_MS);
 });

@@ -1,7 +1,7 @@
 import type { Draft } from '@/components/draft/draft-tree';
 import type { FieldBook } from '@/components/draft/field-book';
-import type { Simulation } from '@/lib/finance/simulate';
-import type { Answer, Question, Reply } from './appraise-worker';
+import type { Question, Reply } from './appraise-worker';
+import type { ChanceView } from './chance-view';
 import type { View } from './view';
 
 /** Answers drafts one at a time; while one is being answered only the newest further one waits. */
@@ -16,12 +16,12 @@ export type Asker = {
  * The engine, fetched when first needed and run beside the page. Where the browser has no workers it runs in the page.
  *
  * @param answered called with each answer and the version of the draft it belongs to
- * @param simulated called with the simulation of a draft that has been still for a moment; in the page there is none
+ * @param simulated called with what a simulation of a draft says, once the draft has been still for a moment
  */
 export function startAsker(
   book: FieldBook,
   answered: (version: number, view: View) => void,
-  simulated?: (version: number, simulation: Simulation) => void,
+  simulated?: (version: number, chances: ChanceView | undefined) => void,
 ): Asker {
   let waiting: { version: number; draft: Draft } | undefined;
   let asked: Question | undefined;
@@ -34,8 +34,8 @@ export function startAsker(
     engine?.run(asked);
   };
   const done = (reply: Reply) => {
-    if ('simulation' in reply) {
-      simulated?.(reply.version, reply.simulation);
+    if ('chances' in reply) {
+      simulated?.(reply.version, reply.chances);
       return;
     }
     asked = undefined;
@@ -71,12 +71,15 @@ function besidePage(done: (reply: Reply) => void, failed: () => void): Engine {
   }
 }
 
-function inPage(done: (reply: Answer) => void): Engine {
+function inPage(done: (reply: Reply) => void): Engine {
   let open = true;
+  let newest = -1;
   return {
-    run: (question) => {
-      void import('./build-view').then(({ buildView }) => {
-        if (open) done({ version: question.version, view: buildView(question.draft, question.book) });
+    run: ({ version, draft, book }) => {
+      newest = version;
+      void import('./build-view').then(({ buildView, chancesOfDraft }) => {
+        if (open) done({ version, view: buildView(draft, book) });
+        if (open && newest === version) done({ version, chances: chancesOfDraft(draft, book) });
       });
     },
     close: () => {

@@ -1,34 +1,25 @@
 import type { Draft } from '@/components/draft/draft-tree';
 import type { FieldBook } from '@/components/draft/field-book';
-import { type DraftData, dataFromDraft, formPath } from '@/components/draft/typed-data';
-import { t, tCode } from '@/components/words/words';
+import { t } from '@/components/words/words';
 import { appraise } from '@/lib/appraise/appraise';
-import { type Simulation, simulate } from '@/lib/finance/simulate';
+import { simulate } from '@/lib/finance/simulate';
 import { composeSheet } from '@/lib/sheet/compose-sheet';
-import { type DraftReading, readDraft } from '@/lib/visit/read-visit';
 import { answerView } from './answer-view';
+import { type ChanceView, chanceView } from './chance-view';
 import { leftOutChoices } from './left-out';
+import { readTyped } from './read-typed';
 import type { View } from './view';
-
-/** Reads a draft as far as it can be used; issues point to the rows of the form. */
-export function readTyped(draft: Draft, book: FieldBook): DraftReading {
-  const made: DraftData = dataFromDraft(draft, book, (kind) => tCode(`option.lineKind.${kind}`));
-  const reading = readDraft(made.data);
-  return {
-    visit: reading.visit,
-    issues: reading.issues.map((issue) => ({ ...issue, path: formPath(issue.path, made.rows) })),
-  };
-}
 
 /** Draws and seed of the screens: the same draft always shows the same figures. */
 const SIMULATION = { draws: 10_000, seed: 20_260_101 };
 
-/** The simulation of a draft; nothing where it cannot be appraised. */
-export function simulateDraft(draft: Draft, book: FieldBook): Simulation | undefined {
+/** How often each choice of a draft costs least; nothing where it cannot be appraised or there is nothing to choose. */
+export function chancesOfDraft(draft: Draft, book: FieldBook): ChanceView | undefined {
   const { visit } = readTyped(draft, book);
   if (visit === undefined) return undefined;
   try {
-    return simulate({ ...appraise(visit), ...SIMULATION });
+    const appraisal = appraise(visit);
+    return chanceView(simulate({ ...appraisal, ...SIMULATION }), appraisal.comparison);
   } catch {
     // what failed has been told with the answer already
     return undefined;

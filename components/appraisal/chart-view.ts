@@ -3,10 +3,11 @@ import type { EnergyResult } from '@/lib/energy/energy-result';
 import { stripShading, widestGap } from '@/lib/energy/strip-shading';
 import type { Comparison } from '@/lib/finance/comparison';
 import { moneyAxis } from '@/lib/sheet/axis';
-import { dollarWords } from '@/lib/sheet/money-words';
 import { plainNumber, wordsOf } from '@/lib/sheet/phrase';
-import { niceStepNotAbove, roundUsdToRange } from '@/lib/sheet/round-to-range';
+import { niceStepNotAbove } from '@/lib/sheet/round-to-range';
 import type { Axis } from '@/lib/sheet/sheet';
+import { aboutUsd } from './about-usd';
+import { crossingSentences } from './decide-view';
 
 const words = wordsOf('en');
 
@@ -20,6 +21,8 @@ export type CostChart = {
   /** `at` by line id [USD]. */
   readonly points: readonly { readonly year: number; readonly at: Readonly<Record<string, number>> }[];
   readonly axis: Axis;
+  /** Where the lines cross that of leaving it, a sentence per choice. */
+  readonly sentences: readonly string[];
   /** The same numbers as text: header, then a row per year. */
   readonly table: { readonly header: readonly string[]; readonly rows: readonly (readonly string[])[] };
 };
@@ -38,6 +41,7 @@ export function costChart(comparison: Comparison): CostChart {
     lines: choices.map(({ id, name, kind }) => ({ id, name, look: kind })),
     points,
     axis: moneyAxis(words, highest, t('chart.costAxis')),
+    sentences: crossingSentences(comparison),
     table: {
       header: [t('chart.year'), ...choices.map((choice) => choice.name)],
       rows: points.map((point) => [
@@ -46,10 +50,6 @@ export function costChart(comparison: Comparison): CostChart {
       ]),
     },
   };
-}
-
-function aboutUsd(usd: number): string {
-  return dollarWords(words, roundUsdToRange({ low: usd, likely: usd, high: usd }).likely);
 }
 
 /** Heat the house asks for and heat each unit gives, by outdoor temperature. */

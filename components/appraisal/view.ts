@@ -3,7 +3,10 @@ import type { Sheet } from '@/lib/sheet/sheet';
 import type { Issue } from '@/lib/visit/issue';
 import type { BalanceChart, CostChart } from './chart-view';
 import type { CompareTable } from './compare-view';
+import type { DriversView, FlipMapView, InvestigateView, LaterView, RepairWorth } from './decide-view';
 import type { EnergyInputsView } from './energy-inputs-view';
+import type { TriedRate } from './tried-rates';
+import type { ChoiceWays } from './ways-view';
 import type { YearView } from './year-view';
 
 /** One input of a number, in words. */
@@ -156,6 +159,14 @@ export type AnswerView = {
   readonly sheet: Sheet;
   readonly table: CompareTable;
   readonly cost: CostChart;
+  readonly drivers?: DriversView;
+  readonly later?: LaterView;
+  readonly repairs: readonly RepairWorth[];
+  readonly investigate?: InvestigateView;
+  readonly flipMap?: FlipMapView;
+  readonly ways: readonly ChoiceWays[];
+  /** Rates one may try at the table, as they count now. */
+  readonly triedRates: readonly TriedRate[];
   readonly balance?: BalanceChart;
   /** What the forms of house, bills and tariff tell. */
   readonly energyInputs: EnergyInputsView;

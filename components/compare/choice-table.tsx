@@ -1,6 +1,9 @@
+'use client';
+
 import type { CompareCell, CompareRow, CompareTable } from '@/components/appraisal/compare-view';
 import { ScrollBox } from '@/components/results/scroll-box';
 import type { ChoiceColumn } from '@/lib/sheet/sheet';
+import { useJustChanged } from './use-just-changed';
 
 /** Mark of a kind of choice: a shape besides the colour, the same in tables, bars and lines. */
 export function KindMark(props: { readonly kind: ChoiceColumn['kind'] }) {
@@ -112,8 +115,9 @@ function faceOf(row: CompareRow): string {
 /** Quoted money is set upright and plain, estimates in the heavier face; a chance also as equal signs. */
 function Cell(props: { readonly cell: CompareCell; readonly row: CompareRow }) {
   const { main, details, signs } = props.cell;
+  const isNew = useJustChanged(`${main} ${details.join(' ')}`);
   return (
-    <>
+    <div className={isNew ? 'just-changed' : ''}>
       <span className={`block ${faceOf(props.row)}`}>{main}</span>
       {signs === undefined ? null : (
         <span aria-hidden="true" className="block tracking-widest">
@@ -126,6 +130,6 @@ function Cell(props: { readonly cell: CompareCell; readonly row: CompareRow }) {
           {detail}
         </span>
       ))}
-    </>
+    </div>
   );
 }

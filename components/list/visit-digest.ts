@@ -1,5 +1,5 @@
 import { headlineOf } from '@/components/appraisal/answer-view';
-import { readTyped } from '@/components/appraisal/build-view';
+import { readTyped } from '@/components/appraisal/read-typed';
 import type { Draft } from '@/components/draft/draft-tree';
 import type { FieldBook } from '@/components/draft/field-book';
 import { t, tn } from '@/components/words/words';

@@ -7,6 +7,7 @@ import { NumberField } from '@/components/form/number-field';
 import { ListField, PickField } from '@/components/form/pick-field';
 import { TextField } from '@/components/form/text-field';
 import { t, tCode } from '@/components/words/words';
+import { FillButton } from './fill-button';
 import { FinancingFields } from './financing-fields';
 import { Fold } from './fold';
 import { FurnaceFields } from './furnace-fields';
@@ -32,6 +33,7 @@ export function ChoiceFields(props: { readonly at: number; readonly kind: string
       {props.kind === 'replace' ? <ReplaceFields path={path} /> : <RepairFields path={path} />}
       {props.kind === 'repairThenReplace' ? <LaterFields path={path} /> : null}
       <PriceLines path={path} />
+      <FillButton path={path} />
       <RebateLines path={path} />
       <FinancingFields path={path} />
       <Fold title={t('money.choiceNote')} aside={t('house.optional')}>

@@ -40,17 +40,21 @@ export function PlanFields(props: { readonly path: string; readonly kind: string
       <Ask path={`${path}.downPaymentUsd`} step={100} steps={steps} />
       {isPromotion ? (
         <>
-          <NumberField path={`${path}.monthlyPaymentUsd`} hint={t('money.promotionPaymentHint')} />
+          {steps ? null : (
+            <NumberField path={`${path}.monthlyPaymentUsd`} hint={t('money.promotionPaymentHint')} />
+          )}
           <PickField path={`${path}.expectedEnding`} words="ending" />
           <p className="py-2 text-soft">{t('money.endingNote')}</p>
         </>
       ) : null}
-      <Fold title={t('money.moreTerms')} aside={t('house.optional')}>
-        <NumberField path={`${path}.feeUsd`} />
-        <NumberField path={`${path}.dealerFeeFrac`} hint={t('money.dealerFeeHint')} />
-        {isPromotion ? null : <TextField path={`${path}.firstPaymentDate`} date />}
-        <TextField path={`${path}.lender`} />
-      </Fold>
+      {steps ? null : (
+        <Fold title={t('money.moreTerms')} aside={t('house.optional')}>
+          <NumberField path={`${path}.feeUsd`} />
+          <NumberField path={`${path}.dealerFeeFrac`} hint={t('money.dealerFeeHint')} />
+          {isPromotion ? null : <TextField path={`${path}.firstPaymentDate`} date />}
+          <TextField path={`${path}.lender`} />
+        </Fold>
+      )}
     </>
   );
 }

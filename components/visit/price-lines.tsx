@@ -6,12 +6,13 @@ import { fieldId } from '@/components/form/field-id';
 import { FieldError } from '@/components/form/field-message';
 import { NumberField } from '@/components/form/number-field';
 import { TickField } from '@/components/form/pick-field';
+import { Stepper } from '@/components/form/stepper';
 import { TextField } from '@/components/form/text-field';
 import { t, tCode, type WordCode } from '@/components/words/words';
 import { blankLine } from './blank-line';
 
 /** The price of a choice, line by line as it will be quoted. */
-export function PriceLines(props: { readonly path: string; readonly terse?: boolean }) {
+export function PriceLines(props: { readonly path: string; readonly steps?: boolean }) {
   const list = `${props.path}.priceLines`;
   const store = useDraftStore();
   const count = useDraftState((s) => listAt(s.draft, list).length);
@@ -20,7 +21,7 @@ export function PriceLines(props: { readonly path: string; readonly terse?: bool
       <legend className="font-serif text-lg font-bold">{t('money.price')}</legend>
       <FieldError path={list} />
       {Array.from({ length: count }, (_, i) => `${list}.${i}`).map((row, i) => (
-        <PriceLine key={row} path={row} n={i + 1} list={list} />
+        <PriceLine key={row} path={row} n={i + 1} steps={props.steps === true} />
       ))}
       <button
         type="button"
@@ -42,7 +43,7 @@ const AMOUNT_WORDS: Readonly<Record<string, WordCode>> = {
   refrigerant: 'money.amountRefrigerant',
 };
 
-function PriceLine(props: { readonly path: string; readonly n: number; readonly list: string }) {
+function PriceLine(props: { readonly path: string; readonly n: number; readonly steps: boolean }) {
   const { path } = props;
   const store = useDraftStore();
   const kind = useDraftState((s) => textAt(s.draft, `${path}.kind`));
@@ -88,7 +89,7 @@ function PriceLine(props: { readonly path: string; readonly n: number; readonly 
               label={t(AMOUNT_WORDS[kind] ?? 'money.amountPieces')}
               stacked
             />
-            <NumberField path={`${path}.unitPriceUsd`} stacked />
+            {props.steps ? null : <NumberField path={`${path}.unitPriceUsd`} stacked />}
           </>
         )}
         <button
@@ -102,6 +103,9 @@ function PriceLine(props: { readonly path: string; readonly n: number; readonly 
           {t('money.remove')}
         </button>
       </div>
+      {props.steps && kind !== 'tax' ? (
+        <Stepper path={`${path}.unitPriceUsd`} step={kind === 'equipment' ? 50 : 5} />
+      ) : null}
     </div>
   );
 }
@@ -123,7 +127,7 @@ function withLineKind(draft: Tree, path: string, kind: string): Tree {
 }
 
 /** Money back, with its condition and its dates. */
-export function RebateLines(props: { readonly path: string }) {
+export function RebateLines(props: { readonly path: string; readonly steps?: boolean }) {
   const list = `${props.path}.rebates`;
   const store = useDraftStore();
   const count = useDraftState((s) => listAt(s.draft, list).length);
@@ -133,7 +137,11 @@ export function RebateLines(props: { readonly path: string }) {
       {Array.from({ length: count }, (_, i) => `${list}.${i}`).map((row) => (
         <div key={row} className="border-t border-hair py-2">
           <TextField path={`${row}.label`} />
-          <NumberField path={`${row}.amountUsd`} stacked />
+          {props.steps === true ? (
+            <Stepper path={`${row}.amountUsd`} step={50} />
+          ) : (
+            <NumberField path={`${row}.amountUsd`} stacked />
+          )}
           <TextField path={`${row}.condition`} />
           <TextField path={`${row}.firstDate`} date />
           <TextField path={`${row}.lastDate`} date />

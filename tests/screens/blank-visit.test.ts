@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { readTyped } from '@/components/appraisal/build-view';
+import { readTyped } from '@/components/appraisal/read-typed';
 import { blankVisit, localDate, newVisitId } from '@/components/draft/blank-visit';
 import { fieldBook } from '@/components/draft/build-field-book';
 import { SCHEMA_VERSION } from '@/lib/visit/visit';

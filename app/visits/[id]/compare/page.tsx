@@ -4,6 +4,9 @@ import { t } from '@/components/words/words';
 
 export const metadata: Metadata = { title: t('compare.pageTitle') };
 
-export default function ComparePage() {
-  return <CompareScreen />;
+export default async function ComparePage(props: {
+  searchParams: Promise<Record<string, string | string[] | undefined>>;
+}) {
+  const { for: reader } = await props.searchParams;
+  return <CompareScreen forCustomer={reader === 'customer'} />;
 }

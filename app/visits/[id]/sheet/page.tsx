@@ -1,8 +1,8 @@
 import type { Metadata } from 'next';
 import Link from 'next/link';
 import { notFound } from 'next/navigation';
-import { readTyped } from '@/components/appraisal/build-view';
 import { leftOutChoices } from '@/components/appraisal/left-out';
+import { readTyped } from '@/components/appraisal/read-typed';
 import { fieldBook } from '@/components/draft/build-field-book';
 import { issueSentence } from '@/components/form/issue-words';
 import { SheetPage } from '@/components/sheet/sheet-page';

@@ -1,4 +1,4 @@
-import { readTyped } from '@/components/appraisal/build-view';
+import { readTyped } from '@/components/appraisal/read-typed';
 import { fieldBook } from '@/components/draft/build-field-book';
 import { t } from '@/components/words/words';
 import { jsonFile } from '../../../answer-stored';

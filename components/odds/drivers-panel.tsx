@@ -1,0 +1,75 @@
+'use client';
+
+import { useState } from 'react';
+import type { DriversView } from '@/components/appraisal/decide-view';
+import { NumberTable } from '@/components/charts/number-table';
+import { PressRow } from '@/components/form/pick-field';
+import { Titled } from '@/components/results/titled';
+import { t } from '@/components/words/words';
+
+/** What moves the saving of a choice most: a bar for each thing that is not known, all on one axis. */
+export function DriversPanel(props: { readonly view: DriversView }) {
+  const { choices, ticks, zero } = props.view;
+  const [picked, setPicked] = useState('');
+  const shown = choices.find(({ id }) => id === picked) ?? choices[0];
+  if (shown === undefined) return null;
+  return (
+    <Titled title={t('moves.title')} level={2} className="panel min-w-0">
+      {choices.length < 2 ? null : (
+        <fieldset className="mt-2 min-w-0 no-print">
+          <legend className="font-medium">{t('moves.which')}</legend>
+          <PressRow
+            name="moves-choice"
+            options={choices.map(({ id, name }) => ({ value: id, words: name }))}
+            current={shown.id}
+            onPick={setPicked}
+          />
+        </fieldset>
+      )}
+      <p className="mt-2 font-semibold">{shown.sentence}</p>
+      <p className="text-soft">{t('moves.note')}</p>
+      <ul className="mt-3 grid gap-3">
+        {shown.rows.map((row) => (
+          <li key={row.name}>
+            <div className="flex flex-wrap justify-between gap-x-4">
+              <span>{row.name}</span>
+              <span className="font-semibold">{t('moves.span', { low: row.low, high: row.high })}</span>
+            </div>
+            <div aria-hidden="true" className="relative mt-1 h-6 bg-plum-wash">
+              <div className="absolute inset-y-0 w-0.5 bg-edge" style={{ left: percent(zero) }} />
+              <div
+                className="print-ink absolute inset-y-1 min-w-1 bg-plum"
+                style={{ left: percent(row.from), right: percent(1 - row.to) }}
+              />
+              <div
+                className="absolute inset-y-0 w-1 border-x border-paper bg-ink"
+                style={{ left: percent(shown.likely) }}
+              />
+            </div>
+          </li>
+        ))}
+      </ul>
+      <div aria-hidden="true" className="relative mt-1 h-7 text-soft">
+        {ticks.map((tick) => (
+          <span
+            key={tick.label}
+            className="absolute -translate-x-1/2 first:translate-x-0 last:-translate-x-full"
+            style={{ left: percent(tick.frac) }}
+          >
+            {tick.label}
+          </span>
+        ))}
+      </div>
+      <p className="text-soft">{t('moves.axis')}</p>
+      <NumberTable
+        caption={t('moves.title')}
+        header={[t('moves.thing'), t('moves.low'), t('moves.high')]}
+        rows={shown.rows.map((row) => [row.name, row.low, row.high])}
+      />
+    </Titled>
+  );
+}
+
+function percent(frac: number): string {
+  return `${100 * frac}%`;
+}
