@@ -1,6 +1,15 @@
 'use client';
 
-import { createContext, type ReactNode, useContext, useEffect, useMemo, useRef, useState } from 'react';
+import {
+  createContext,
+  type ReactNode,
+  useCallback,
+  useContext,
+  useEffect,
+  useMemo,
+  useRef,
+  useState,
+} from 'react';
 import { useDraftStore, useFieldBook } from '@/components/draft/draft-context';
 import { FieldIssues } from '@/components/form/use-field-issues';
 import { type Asker, startAsker } from './ask-appraisal';
@@ -47,7 +56,7 @@ export function AppraisalHolder(props: {
   });
   const [asked, setAsked] = useState(0);
   const [simulated, setSimulated] = useState<{ version: number; chances: ChanceView | undefined }>();
-  const simulate = useRef(() => {});
+  const simulation = useRef({ isWanted: false, start: () => {} });
   useEffect(() => {
     const asker: Asker = startAsker(
       book,
@@ -64,13 +73,14 @@ export function AppraisalHolder(props: {
       isAsked = true;
       asker.ask(version, draft);
     };
-    simulate.current = () => {
+    simulation.current.start = () => {
       if (isAsked) return;
       isAsked = true;
       asker.ask(store.get().version, store.get().draft);
     };
     if (store.get().version > 0 || !isAnswered) look();
     else seen = 0;
+    if (simulation.current.isWanted) simulation.current.start();
     const stop = store.subscribe(look);
     const calm = setTimeout(asker.warm, WARM_MS);
     window.addEventListener('pointerdown', asker.warm, { once: true });
@@ -83,6 +93,11 @@ export function AppraisalHolder(props: {
       asker.close();
     };
   }, [store, book, isAnswered]);
+  // A screen below may ask before the engine above it stands: effects run from the inside out.
+  const simulate = useCallback(() => {
+    simulation.current.isWanted = true;
+    simulation.current.start();
+  }, []);
   const held = useMemo<Held>(
     () => ({
       view: answered.view,
@@ -92,9 +107,9 @@ export function AppraisalHolder(props: {
         simulated === undefined
           ? undefined
           : { chances: simulated.chances, stale: simulated.version < Math.max(asked, answered.version) },
-      simulate: () => simulate.current(),
+      simulate,
     }),
-    [answered, asked, simulated],
+    [answered, asked, simulated, simulate],
   );
   return (
     <Holder.Provider value={held}>

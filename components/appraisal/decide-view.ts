@@ -1,9 +1,10 @@
-import { t } from '@/components/words/words';
+import { t, tCode } from '@/components/words/words';
 import type { ComparedChoice, Comparison } from '@/lib/finance/comparison';
 import { overtakes } from '@/lib/finance/crossings';
-import { chanceWords } from '@/lib/sheet/chance-words';
+import { chanceBase, chanceWords } from '@/lib/sheet/chance-words';
 import { quotedWords } from '@/lib/sheet/money-words';
 import { listWords, plainNumber, wordsOf } from '@/lib/sheet/phrase';
+import { roundUsdToRange } from '@/lib/sheet/round-to-range';
 import { spanAxis } from '@/lib/sheet/span-axis';
 import { resolveAssumption } from '@/lib/visit/assumption';
 import { assumptionKeys } from '@/lib/visit/assumption-keys';
@@ -30,6 +31,8 @@ export type DriverRow = {
 export type DriversView = {
   readonly ticks: readonly Tick[];
   readonly zero: number;
+  /** Shown first: what is recommended, else the lowest besides leaving it. */
+  readonly firstId: string;
   readonly choices: readonly {
     readonly id: string;
     readonly name: string;
@@ -58,6 +61,7 @@ export function driversView(
   return {
     ticks: axis.ticks.map(({ frac, label }) => ({ frac, label })),
     zero: axis.place(0),
+    firstId: firstShown(shown, comparison.recommendation.choiceId),
     choices: shown.map((choice) => ({
       id: choice.id,
       name: choice.name,
@@ -82,9 +86,17 @@ export function driversView(
   };
 }
 
+function firstShown(shown: readonly ComparedChoice[], recommendedId: string | undefined): string {
+  const lowest = [...shown].sort((a, b) => a.totalTodayUsd.likely - b.totalTodayUsd.likely)[0];
+  return (shown.find((c) => c.id === recommendedId) ?? lowest)?.id ?? '';
+}
+
 function driverName(input: string, told: (saying: Saying) => string): string {
   const key = assumptionKeys.find((k) => k === input);
-  return key === undefined ? told({ code: `driver.${input}` }) : resolveAssumption([], key).label;
+  if (key === undefined) return told({ code: `driver.${input}` });
+  const code = `moves.input.${key}`;
+  const plain = tCode(code);
+  return plain === code ? resolveAssumption([], key).label : plain;
 }
 
 /** From when a choice has cost less so far than leaving it: the crossings of the cost chart in words. */
@@ -97,6 +109,8 @@ export function crossingSentences(comparison: Comparison): string[] {
     .map((c) => {
       const found = overtakes(soFar(c), soFar(leave));
       const values = { name: c.name, leave: leave.name, stay: comparison.stayYears };
+      if (found.kind === 'between')
+        return t('cross.between', { ...values, year: found.year, until: found.until });
       if (found.kind !== 'from') return t(`cross.${found.kind}`, values);
       return t(found.year === 1 ? 'cross.fromOne' : 'cross.from', { ...values, year: found.year });
     });
@@ -117,8 +131,9 @@ export type LaterView = {
 /** Check: tests/screens/decide-view.test.ts */
 export function laterView(comparison: Comparison): LaterView | undefined {
   const later = comparison.replaceLater;
-  const name = comparison.choices.find((c) => c.id === later?.choiceId)?.name;
-  if (later === undefined || name === undefined) return undefined;
+  const replacement = comparison.choices.find((c) => c.id === later?.choiceId);
+  if (later === undefined || replacement === undefined) return undefined;
+  const { name } = replacement;
   const stay = comparison.stayYears;
   const when = (k: number) =>
     k === 0
@@ -129,34 +144,37 @@ export function laterView(comparison: Comparison): LaterView | undefined {
   const inText = (k: number) =>
     k === 0 ? t('later.inNow') : k >= stay ? t('later.inOnFailure') : when(k).toLowerCase();
   const same = later.aboutTheSameYears;
+  const totals = later.byYear.map((y) => y.totalTodayUsd);
+  const spreadUsd = Math.max(...totals) - Math.min(...totals);
+  // What the total itself is told to is too coarse to tell these years apart.
+  const isFlat = same.length > stay || spreadUsd < roundUsdToRange(replacement.totalTodayUsd).step;
   const agreed = later.bestAfterYears === later.bestWithoutValueLeft;
-  const first =
-    same.length > stay
-      ? t('later.flat', { name })
-      : agreed
-        ? t('later.best', { name, when: inText(later.bestAfterYears) })
-        : t('later.depends', {
-            name,
-            when: inText(later.bestAfterYears),
-            without: inText(later.bestWithoutValueLeft),
-          });
+  const first = isFlat
+    ? t('later.flat', { name, usd: aboutUsd(spreadUsd) })
+    : agreed
+      ? t('later.best', { name, when: inText(later.bestAfterYears) })
+      : t('later.depends', {
+          name,
+          when: inText(later.bestAfterYears),
+          without: inText(later.bestWithoutValueLeft),
+        });
   const others = same.filter((k) => k !== later.bestAfterYears);
   const flat =
-    same.length > stay || others.length === 0
-      ? []
-      : [t('later.same', { list: listWords(words, others.map(inText)) })];
-  const highest = Math.max(1, ...later.byYear.map((y) => y.totalTodayUsd));
+    isFlat || others.length === 0 ? [] : [t('later.same', { list: listWords(words, others.map(inText)) })];
+  const highest = Math.max(1, ...totals);
   return {
     sentences: [first, ...flat],
     rows: later.byYear.map(({ afterYears, totalTodayUsd }) => ({
       when: when(afterYears),
       total: aboutUsd(totalTodayUsd),
       frac: Math.max(0, totalTodayUsd) / highest,
-      ...(afterYears === later.bestAfterYears
-        ? { mark: t('later.lowest') }
-        : same.includes(afterYears)
-          ? { mark: t('later.alike') }
-          : {}),
+      ...(isFlat
+        ? {}
+        : afterYears === later.bestAfterYears
+          ? { mark: t('later.lowest') }
+          : same.includes(afterYears)
+            ? { mark: t('later.alike') }
+            : {}),
     })),
   };
 }
@@ -234,21 +252,21 @@ export function investigateView(
   if (found === undefined) return undefined;
   if (found.kind === 'none') return { sentence: told(found.why), causes: [], tests: [] };
   const nameOf = (id: string) => comparison.choices.find((c) => c.id === id)?.name ?? id;
+  const listed = found.byCause.filter(({ frac }) => frac >= LEAST_CAUSE_FRAC);
+  const base = chanceBase(listed.map(({ frac }) => frac));
   return {
     sentence: told(found.saying),
     most: t('find.most', {
       usd: found.mostUsd < LEAST_SAVING_USD ? t('find.nothing') : aboutUsd(found.mostUsd),
       name: nameOf(found.choiceId),
     }),
-    causes: found.byCause
-      .filter(({ frac }) => frac >= LEAST_CAUSE_FRAC)
-      .map(({ cause, frac, choiceId }) =>
-        t('find.ifCause', {
-          cause: causeName(cause),
-          chance: chanceWords(words, Math.min(1, frac)),
-          name: nameOf(choiceId),
-        }),
-      ),
+    causes: listed.map(({ cause, frac, choiceId }) =>
+      t('find.ifCause', {
+        cause: causeName(cause),
+        chance: chanceWords(words, Math.min(1, frac), base),
+        name: nameOf(choiceId),
+      }),
+    ),
     tests: found.tests.map((test) => ({
       what: told({ code: test.code }),
       saves: test.savesUsd < LEAST_SAVING_USD ? t('find.nothing') : aboutUsd(test.savesUsd),

@@ -28,14 +28,14 @@ export function RateStepper(props: { readonly rate: TriedRate }) {
   const unreadable = typed !== undefined && !isInside(typed);
   return (
     <div>
-      <div className="flex flex-wrap items-center gap-x-2">
-        <label htmlFor={id} className="min-w-0 flex-1 font-medium">
-          {label}
-          <span className="sr-only">, {t('try.percent')}</span>
-        </label>
+      <label htmlFor={id} className="block pt-2 font-medium">
+        {label}
+        <span className="sr-only">, {t('try.percent')}</span>
+      </label>
+      <div className="flex items-end gap-x-2">
         <input
           id={id}
-          className="box box-number w-24"
+          className="box box-number mb-2 w-24"
           type="text"
           inputMode="decimal"
           autoComplete="off"
@@ -49,7 +49,7 @@ export function RateStepper(props: { readonly rate: TriedRate }) {
           }}
           onBlur={() => setTyped(undefined)}
         />
-        <span aria-hidden="true" className="min-w-14 text-soft">
+        <span aria-hidden="true" className="flex-1 self-center">
           {t('try.percentShort')}
         </span>
         <LessMore label={label} less={() => put(now - STEP)} more={() => put(now + STEP)} />

@@ -29,9 +29,13 @@ export function Stepper(props: {
   const move = (by: number) => put((now ?? props.start ?? entry.min ?? 0) + by);
   return (
     <div>
-      <div className="flex flex-wrap items-center gap-x-2">
+      <div className="flex items-end gap-x-2">
         <div className="min-w-0 flex-1">
-          <NumberField path={props.path} {...(props.label === undefined ? {} : { label: props.label })} />
+          <NumberField
+            path={props.path}
+            stacked
+            {...(props.label === undefined ? {} : { label: props.label })}
+          />
         </div>
         <LessMore label={label} less={() => move(-props.step)} more={() => move(props.step)} />
       </div>
@@ -47,7 +51,7 @@ export function LessMore(props: {
   readonly more: () => void;
 }) {
   return (
-    <div className="flex gap-2">
+    <div className="flex gap-2 pb-2">
       <button
         type="button"
         className="press min-w-12 px-0 text-xl"

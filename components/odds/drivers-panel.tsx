@@ -9,9 +9,9 @@ import { t } from '@/components/words/words';
 
 /** What moves the saving of a choice most: a bar for each thing that is not known, all on one axis. */
 export function DriversPanel(props: { readonly view: DriversView }) {
-  const { choices, ticks, zero } = props.view;
+  const { choices, ticks, zero, firstId } = props.view;
   const [picked, setPicked] = useState('');
-  const shown = choices.find(({ id }) => id === picked) ?? choices[0];
+  const shown = choices.find(({ id }) => id === picked) ?? choices.find(({ id }) => id === firstId);
   if (shown === undefined) return null;
   return (
     <Titled title={t('moves.title')} level={2} className="panel min-w-0">

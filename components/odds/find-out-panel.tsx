@@ -18,43 +18,43 @@ export function FindOutPanel(props: { readonly view: InvestigateView }) {
         </ul>
       )}
       {tests.length === 0 ? null : (
-        <ScrollBox title={t('find.tests')} className="mt-3">
-          <table className="w-full min-w-xl">
-            <caption className="text-left text-soft">{t('find.caption')}</caption>
-            <thead>
-              <tr className="border-b-2 border-ink align-bottom">
-                <th scope="col" className="p-2 text-left">
-                  {t('find.what')}
-                </th>
-                <th scope="col" className="p-2 text-right">
-                  {t('find.saves')}
-                </th>
-                <th scope="col" className="p-2 text-right">
-                  {t('find.price')}
-                </th>
-                <th scope="col" className="p-2 text-right">
-                  {t('find.takes')}
-                </th>
-                <th scope="col" className="p-2 text-left">
-                  {t('find.verdict')}
-                </th>
-              </tr>
-            </thead>
-            <tbody>
-              {tests.map((test) => (
-                <tr key={test.what} className="border-b border-hair align-top">
-                  <th scope="row" className="p-2 text-left font-normal">
-                    {test.what}
+        <>
+          <p className="mt-3 text-soft">{t('find.caption')}</p>
+          <ScrollBox title={t('find.tests')}>
+            <table className="w-full">
+              <caption className="sr-only">{t('find.tests')}</caption>
+              <thead>
+                <tr className="border-b-2 border-ink align-bottom">
+                  <th scope="col" className="p-2 text-left">
+                    {t('find.what')}
                   </th>
-                  <td className="p-2 text-right">{test.saves}</td>
-                  <td className="p-2 text-right font-mono">{test.price}</td>
-                  <td className="p-2 text-right">{test.takes}</td>
-                  <td className="p-2 font-semibold">{test.verdict}</td>
+                  <th scope="col" className="p-2 text-right">
+                    {t('find.saves')}
+                  </th>
+                  <th scope="col" className="p-2 text-right">
+                    {t('find.price')}
+                  </th>
+                  <th scope="col" className="p-2 text-right">
+                    {t('find.takes')}
+                  </th>
                 </tr>
-              ))}
-            </tbody>
-          </table>
-        </ScrollBox>
+              </thead>
+              <tbody>
+                {tests.map((test) => (
+                  <tr key={test.what} className="border-b border-hair align-top">
+                    <th scope="row" className="p-2 text-left font-normal">
+                      {test.what}
+                      <span className="block font-semibold">{test.verdict}</span>
+                    </th>
+                    <td className="p-2 text-right">{test.saves}</td>
+                    <td className="p-2 text-right font-mono">{test.price}</td>
+                    <td className="p-2 text-right">{test.takes}</td>
+                  </tr>
+                ))}
+              </tbody>
+            </table>
+          </ScrollBox>
+        </>
       )}
     </Titled>
   );

@@ -42,9 +42,10 @@ export function FlipMap(props: { readonly view: FlipMapView }) {
           </li>
         ))}
       </ul>
-      <ScrollBox title={t('flip.title')} className="mt-2">
-        <table className="w-full min-w-xl text-center">
-          <caption className="text-left text-soft">{t('flip.caption', { repair })}</caption>
+      <p className="mt-2 text-soft">{t('flip.caption', { repair })}</p>
+      <ScrollBox title={t('flip.title')}>
+        <table className="w-full text-center">
+          <caption className="sr-only">{t('flip.caption', { repair })}</caption>
           <thead>
             <tr>
               <th scope="col" className="p-1 text-left">

@@ -4,6 +4,8 @@ export type Overtakes =
   | { readonly kind: 'from'; readonly year: number }
   /** From the start. */
   | { readonly kind: 'always' }
+  /** For a time only: from the end of one year to the end of another, but not over the whole stay. */
+  | { readonly kind: 'between'; readonly year: number; readonly until: number }
   /** Only through the value left in the unit at the end. */
   | { readonly kind: 'atEnd' }
   | { readonly kind: 'never' };
@@ -19,7 +21,10 @@ export type Overtakes =
 export function overtakes(ownUsd: readonly number[], otherUsd: readonly number[]): Overtakes {
   const cheaper = ownUsd.map((usd, year) => usd < (otherUsd[year] ?? 0));
   const last = cheaper.length - 1;
-  if (cheaper[last] !== true) return { kind: 'never' };
+  if (cheaper[last] !== true) {
+    const first = cheaper.indexOf(true);
+    return first < 0 ? { kind: 'never' } : { kind: 'between', year: first, until: cheaper.lastIndexOf(true) };
+  }
   const dearer = cheaper.lastIndexOf(false);
   if (dearer < 0) return { kind: 'always' };
   if (dearer === last - 1) return { kind: 'atEnd' };

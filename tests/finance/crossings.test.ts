@@ -12,5 +12,6 @@ test('identity: a lead that only the value left at the end gives is told apart, 
   const leave = [0, 100, 200, 300];
   expect(overtakes([500, 520, 540, 200], leave)).toEqual({ kind: 'atEnd' });
   expect(overtakes([500, 520, 540, 560], leave)).toEqual({ kind: 'never' });
+  expect(overtakes([500, 90, 190, 310], leave)).toEqual({ kind: 'between', year: 1, until: 2 });
   expect(overtakes(leave, leave)).toEqual({ kind: 'never' });
 });
