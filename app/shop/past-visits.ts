@@ -1,5 +1,5 @@
 import { setImmediate as breathe } from 'node:timers/promises';
-import { readTyped } from '@/components/appraisal/build-view';
+import { readTyped } from '@/components/appraisal/read-typed';
 import { fieldBook } from '@/components/draft/build-field-book';
 import { MODEL_VERSION } from '@/lib/appraise/model-version';
 import { type PastFacts, pastFacts } from '@/lib/appraise/past-visit';

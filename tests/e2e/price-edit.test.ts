@@ -1,10 +1,10 @@
 import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, inject, test } from 'vitest';
+import { afterAll, beforeAll, expect, test } from 'vitest';
 import type { Appraisal } from '@/lib/appraise/appraisal';
 import { moneyRangeWords, quotedWords } from '@/lib/sheet/money-words';
 import { wordsOf } from '@/lib/sheet/phrase';
-import { openStore } from '@/lib/store/open-store';
 import { launchBrowser, watchedPage } from './browser';
+import { copyOfDemo } from './copy-demo';
 import { saved } from './visit-steps';
 
 let browser: Browser;
@@ -14,15 +14,6 @@ beforeAll(async () => {
 afterAll(() => browser.close());
 
 const ID = 'e2e-price-edit';
-
-/** A copy of a demo visit, so that the demo stays as it is. */
-async function copyOfDemo(from: string, id: string): Promise<void> {
-  const store = await openStore(inject('dataFolder'));
-  const demo = await store.loadVisit(from);
-  const draft = { ...(demo?.draft as object), id };
-  await store.saveVisit({ id, draft, baseRevision: 0, savedBy: 'test', savedAt: '2026-11-25T09:00:00Z' });
-  await store.close();
-}
 
 const record = async (page: Page): Promise<Appraisal> =>
   (await (await page.request.get(`/visits/${ID}/appraisal.json`)).json()) as Appraisal;
