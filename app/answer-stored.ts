@@ -4,6 +4,7 @@ import { fieldBook } from '@/components/draft/build-field-book';
 import { issueSentence } from '@/components/form/issue-words';
 import { t } from '@/components/words/words';
 import type { Trace } from '@/lib/sheet/document-facts';
+import { type Locale, localeOf } from '@/lib/sheet/languages';
 import { visitHash } from '@/lib/store/visit-hash';
 import type { Visit } from '@/lib/visit/visit';
 import { draftOf } from './draft-of';
@@ -62,6 +63,11 @@ export function jsonFile(data: unknown, id: string, extension: string): Response
 /** The paper asked for by the address; Letter unless A4 is named. */
 export function paperOf(request: Request): 'letter' | 'a4' {
   return new URL(request.url).searchParams.get('paper') === 'a4' ? 'a4' : 'letter';
+}
+
+/** The language asked for by the address; English unless one that there is is named. */
+export function languageOf(request: Request): Locale {
+  return localeOf(new URL(request.url).searchParams.get('lang'));
 }
 
 export function plain(text: string, status: number): Response {

@@ -25,7 +25,7 @@ async function runSheet(request: SheetRequest, folder: string): Promise<number> 
   if (request.json) process.stdout.write(`${JSON.stringify(appraisal, null, 2)}\n`);
   if (request.json && request.pdfFile === undefined) return DONE;
   const { composeSheet } = await import('../lib/sheet/compose-sheet');
-  const sheet = composeSheet({ ...appraisal, locale: 'en' });
+  const sheet = composeSheet({ ...appraisal, locale: request.lang });
   if (request.pdfFile !== undefined) {
     const { renderSheetPdf } = await import('../components/pdf/render-sheet-pdf');
     const pdf = await renderSheetPdf(sheet, { paper: request.paper });

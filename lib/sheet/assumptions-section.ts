@@ -1,9 +1,11 @@
 import { exactEstimate } from '../math/estimate';
 import type { ResolvedAssumption } from '../visit/assumption';
-import { unitWords } from '../visit/field-at';
+import { assumptionLabel, unitLabel } from '../visit/field-words';
+import { climateWords } from './climate-words';
 import type { Composing } from './composing';
 import { dollarWords } from './money-words';
 import { counted, phrase, plainNumber } from './phrase';
+import { optionWords } from './reading-words';
 import { rawReadings } from './readings-section';
 import { roundUsdToRange } from './round-to-range';
 import type { AssumptionRow, Sheet } from './sheet';
@@ -74,7 +76,7 @@ export function countsSection(c: Composing): Sheet['pageTwo']['counts'] {
   const { kind: _kind, note: _note, ratings, chargingTables: _tables, ...plate } = visit.unit;
   const bills = c.energy.assumptions.filter((a) => a.basis === 'bill').length;
   const counts = {
-    measured: visit.runs.reduce((sum, run) => sum + rawReadings(run).length, 0),
+    measured: visit.runs.reduce((sum, run) => sum + rawReadings(c.words, run).length, 0),
     nameplate: Object.keys(plate).length + Object.keys(ratings ?? {}).length,
     bill: Math.max(bills, visit.tariff === undefined ? 0 : 1),
     assumed: c.assumptions.length + energyRows(c).length,
@@ -92,7 +94,7 @@ export function countsSection(c: Composing): Sheet['pageTwo']['counts'] {
 function assumptionRow(c: Composing, a: ResolvedAssumption): AssumptionRow {
   const ends = { low: amountNumber(c, a.low, a.unit), high: amountNumber(c, a.high, a.unit) };
   return {
-    name: a.label,
+    name: assumptionLabel(c.words.fields, a),
     value: withUnit(c, amountNumber(c, a.likely, a.unit), a.unit),
     range:
       a.low === a.high
@@ -111,12 +113,20 @@ function energyRows(c: Composing): AssumptionRow[] {
     .filter((a) => a.basis === 'assumed' && !told.has(a.name))
     .map((a) => ({
       name: c.words.stages[`assumption.${a.name}`] ?? a.name,
-      value: a.value.replace(/(\d) F\b/g, '$1 °F'),
+      value: energyValueWords(c, a.value),
       range: phrase(c.words, 'general.rangeNotKnown'),
       source: a.source,
       basis: a.basis,
       basisWords: phrase(c.words, `basis.${a.basis}`),
     }));
+}
+
+/** A value that the energy stage gives as text: a number with its unit, the code of an option, or a name. */
+function energyValueWords(c: Composing, value: string): string {
+  const [, number, unit] = /^(-?\d[\d.]*) (.+)$/.exec(value) ?? [];
+  if (number === undefined || unit === undefined) return optionWords(c.words, climateWords(c.words, value));
+  if (unit === 'year') return number;
+  return withUnit(c, amountNumber(c, Number(number), unit), unit.replace(/ F$/, ' °F'));
 }
 
 /** An assumed amount as a reader expects it: shares in percent, prices of electricity in cents. */
@@ -142,8 +152,8 @@ function withUnit(c: Composing, value: string, unit: string): string {
     case 'ratio':
       return phrase(c.words, 'quantity.ratio', { value });
     default:
-      return unitWords(unit) === ''
+      return unitLabel(c.words.fields, unit) === ''
         ? value
-        : phrase(c.words, 'readings.withUnit', { value, unit: unitWords(unit) });
+        : phrase(c.words, 'readings.withUnit', { value, unit: unitLabel(c.words.fields, unit) });
   }
 }

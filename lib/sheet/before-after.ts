@@ -5,10 +5,12 @@ import { fieldAt } from '../visit/field-at';
 import type { Run } from '../visit/run';
 import type { Visit } from '../visit/visit';
 import { cautionsSection } from './cautions-section';
+import { climateWords } from './climate-words';
 import { namesOf, told } from './composing';
 import rules from './data/rounding.json';
 import { documentFacts, type Trace, visitFacts } from './document-facts';
 import { flagWords, isDanger } from './finding-section';
+import { withLeaveName } from './leave-name';
 import { moneyRangeWords, savingWords } from './money-words';
 import {
   counted,
@@ -65,7 +67,7 @@ export function composeBeforeAfter(input: BeforeAfterInput): PlainDocument {
   const words = wordsOf(input.locale);
   const { visit, findings } = input;
   const [before, after] = [runOf(visit, input.beforeRunId), runOf(visit, input.afterRunId)];
-  const p: Pair = { ...input, words, names: namesOf(words, visit), before, after };
+  const p: Pair = { ...input, words, names: namesOf(words, withLeaveName(words, visit)), before, after };
   const heading = phrase(words, 'after.heading', { unit: phrase(words, `unit.${visit.unit.kind}`) });
   const dangers = findings.flags.filter((flag) => isDanger(p, flag));
   return {
@@ -195,7 +197,7 @@ function savingSection(p: Pair): PlainSection {
     ],
     sentences: [
       phrase(words, predictionVerdict(p)),
-      phrase(words, 'after.savingBasis', { climate: p.energy.climateName }),
+      phrase(words, 'after.savingBasis', { climate: climateWords(words, p.energy.climateName) }),
     ],
   };
 }
@@ -232,7 +234,7 @@ function derivedIds(p: Pair): string[] {
 }
 
 function rawIds(p: Pair): string[] {
-  return [...rawReadings(p.before), ...rawReadings(p.after)].map((reading) => reading.id);
+  return [...rawReadings(p.words, p.before), ...rawReadings(p.words, p.after)].map((reading) => reading.id);
 }
 
 function readingRow(p: Pair, id: string): PlainTable['rows'][number] {
@@ -240,7 +242,9 @@ function readingRow(p: Pair, id: string): PlainTable['rows'][number] {
   const change = comparisonOf(p)?.changes.find((c) => c.id === id);
   const unit = change?.unit ?? fieldAt(['runs', '0', id]).unit ?? '';
   const [before, after] =
-    change === undefined ? [rawOf(p.before, id), rawOf(p.after, id)] : [change.before, change.after];
+    change === undefined
+      ? [rawOf(words, p.before, id), rawOf(words, p.after, id)]
+      : [change.before, change.after];
   const target = foundIn(p, p.after)?.targets.find((t) => t.id === id);
   const shown = (value: number | undefined) =>
     value === undefined ? phrase(words, 'after.notRead') : quantityWords(words, value, unit);
@@ -257,8 +261,8 @@ function readingRow(p: Pair, id: string): PlainTable['rows'][number] {
   };
 }
 
-function rawOf(run: Run, id: string): number | undefined {
-  return rawReadings(run).find((reading) => reading.id === id)?.value;
+function rawOf(words: Words, run: Run, id: string): number | undefined {
+  return rawReadings(words, run).find((reading) => reading.id === id)?.value;
 }
 
 function changeWords(words: Words, change: number, unit: string): string {
@@ -286,7 +290,7 @@ function changeVerdict(change: Change | undefined, target: Target | undefined): 
 function notVerifiedSection(p: Pair): PlainSection {
   const { words } = p;
   const missing = [...new Set(rawIds(p))].filter(
-    (id) => rawOf(p.before, id) !== undefined && rawOf(p.after, id) === undefined,
+    (id) => rawOf(words, p.before, id) !== undefined && rawOf(words, p.after, id) === undefined,
   );
   const otherMode = p.after.mode === 'heating' ? 'cooling' : 'heating';
   const hasOther = p.visit.unit.kind === 'heatPump' || otherMode === 'cooling';

@@ -1,5 +1,6 @@
 import type { Comparison, YearRow } from '../finance/comparison';
 import { type CsvCell, csvText } from './csv';
+import { withLeaveName } from './leave-name';
 import { type Locale, type PhraseCode, phrase, wordsOf } from './phrase';
 
 const columns: readonly (readonly [PhraseCode, (row: YearRow) => number])[] = [
@@ -30,7 +31,7 @@ export function cashFlowRows(comparison: Comparison, locale: Locale): CsvCell[][
     phrase(words, 'csv.kind'),
     ...columns.map(([code]) => phrase(words, code)),
   ];
-  const rows = comparison.choices.flatMap((choice) =>
+  const rows = withLeaveName(words, comparison).choices.flatMap((choice) =>
     choice.rows.map((row) => [
       choice.name,
       phrase(words, `choices.${choice.kind}`),

@@ -12,6 +12,7 @@ import { documentFacts, type Trace, visitFacts } from './document-facts';
 import { doubtsSection, surerSection } from './doubts-section';
 import { financingSection, rebatesSection } from './financing-section';
 import { findingSection } from './finding-section';
+import { withLeaveName } from './leave-name';
 import { counted, type Locale, listWords, phrase, wordsOf } from './phrase';
 import { readingsSection } from './readings-section';
 import { runningCostSection } from './running-cost-section';
@@ -43,7 +44,8 @@ export type SheetInput = {
  */
 export function composeSheet(input: SheetInput): Sheet {
   const words = wordsOf(input.locale);
-  const c: Composing = { ...input, words, names: namesOf(words, input.comparison) };
+  const comparison = withLeaveName(words, input.comparison);
+  const c: Composing = { ...input, comparison, words, names: namesOf(words, comparison) };
   return { ...aboutSheet(c), pageOne: pageOne(c, input.leftOut ?? []), pageTwo: pageTwo(c) };
 }
 

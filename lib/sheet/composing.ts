@@ -7,6 +7,7 @@ import type { Choice } from '../visit/choice';
 import type { Visit } from '../visit/visit';
 import type { Saying } from '../visit/wording';
 import type { Trace } from './document-facts';
+import { leaveNameOf } from './leave-name';
 import { counted, phrase, type Words } from './phrase';
 import { quantityName } from './reading-words';
 import { type Names, stageWords } from './stage-words';
@@ -29,7 +30,7 @@ type Named = { readonly id: string; readonly name: string };
 /** Names for the ids that sayings may carry. */
 export function namesOf(words: Words, comparison: { readonly choices: readonly Named[] }): Names {
   return {
-    choice: (id) => comparison.choices.find((choice) => choice.id === id)?.name,
+    choice: (id) => comparison.choices.find((choice) => choice.id === id)?.name ?? leaveNameOf(words, id),
     cause: (id) => {
       const cause = CauseId.safeParse(id);
       return cause.success ? phrase(words, `cause.${cause.data}`) : undefined;

@@ -2,7 +2,7 @@ import { invariant } from '../math/invariant';
 import { say } from '../visit/wording';
 import type { PhraseCode, Words } from './languages';
 
-export { type Locale, type PhraseCode, type Words, wordsOf } from './languages';
+export { type Locale, localeOf, type PhraseCode, type Words, wordsOf } from './languages';
 
 /**
  * A sentence of the sheet with its values filled in. Every text of the sheet comes out of here.
@@ -65,7 +65,7 @@ export function dateWords(words: Words, isoDate: string): string {
 
 /** A label inside a sentence: "Suction pressure" becomes "suction pressure", "SEER" stays. */
 export function lowerFirst(text: string): string {
-  return /^[A-Z][a-z]/.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text;
+  return /^\p{Lu}\p{Ll}/u.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text;
 }
 
 /** Words joined by commas and a last "and". */

@@ -1,6 +1,6 @@
-import { fieldAt, unitWords } from '../visit/field-at';
+import { fieldLabel, unitLabel } from '../visit/field-words';
 import { Run } from '../visit/run';
-import { phrase, plainNumber, type Words } from './phrase';
+import { type PhraseCode, phrase, plainNumber, type Words } from './phrase';
 
 /** Decimals a reading or derived value is printed with, by unit; a unit not listed gets one. Status: as instruments show them. */
 const decimalsOf: Readonly<Record<string, number>> = {
@@ -35,18 +35,24 @@ const stepOf: Readonly<Record<string, number>> = { 'Btu/h': 100 };
 export function quantityName(words: Words, id: string): string | undefined {
   const told = words.stages[`derived.${id}`];
   if (told !== undefined) return told;
-  return id in Run.shape ? fieldAt(['runs', '0', id]).label : undefined;
+  return id in Run.shape ? fieldLabel(words.fields, ['runs', '0', id]) : undefined;
 }
 
 /** Plain name of what was read, also where a derived value goes by the same id; else of the derived value. */
 export function readingName(words: Words, id: string): string | undefined {
-  return id in Run.shape ? fieldAt(['runs', '0', id]).label : quantityName(words, id);
+  return id in Run.shape ? fieldLabel(words.fields, ['runs', '0', id]) : quantityName(words, id);
+}
+
+/** An option of the schema in words; a name that was typed stays as it is. */
+export function optionWords(words: Words, value: string): string {
+  const code = `record.value.${value}`;
+  return code in words.phrases ? phrase(words, code as PhraseCode) : value;
 }
 
 /** Number and unit as printed: "118 psig", "0.45 in. w.c.", "70 %". */
 export function quantityWords(words: Words, value: number, unit: string): string {
   if (unit === 'frac') return phrase(words, 'percent.value', { value: plainNumber(words, value * 100, 0) });
-  const shown = unitWords(unit);
+  const shown = unitLabel(words.fields, unit);
   const number = quantityNumber(words, value, unit);
   return shown === '' ? number : phrase(words, 'readings.withUnit', { value: number, unit: shown });
 }
@@ -61,7 +67,7 @@ export function quantityNumber(words: Words, value: number, unit: string): strin
 /** Range of a target with its unit once: "65 to 72 psig". */
 export function quantityRangeWords(words: Words, low: number, high: number, unit: string): string {
   const ends = { low: quantityNumber(words, low, unit), high: quantityNumber(words, high, unit) };
-  const shown = unit === 'frac' ? '%' : unitWords(unit);
+  const shown = unit === 'frac' ? '%' : unitLabel(words.fields, unit);
   return shown === ''
     ? phrase(words, 'assumptions.range', ends)
     : phrase(words, 'readings.target', { ...ends, unit: shown });

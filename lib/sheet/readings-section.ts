@@ -1,9 +1,10 @@
 import type { DerivedValue, RunFindings, Target } from '../diagnostics/findings';
 import type { Basis } from '../visit/basis';
 import { fieldAt } from '../visit/field-at';
+import { fieldLabel } from '../visit/field-words';
 import type { Run } from '../visit/run';
 import type { Composing } from './composing';
-import { counted, listWords, lowerFirst, phrase } from './phrase';
+import { counted, listWords, lowerFirst, phrase, type Words } from './phrase';
 import { quantityName, quantityNumber, quantityWords } from './reading-words';
 import type { ReadingRow, ReadingTable, Sheet } from './sheet';
 
@@ -35,7 +36,7 @@ function readingTable(c: Composing, run: Run, position: number): ReadingTable {
   const found = c.findings.runs.find((r) => r.runId === run.id);
   const mode = phrase(words, run.mode === 'heating' ? 'readings.modeHeating' : 'readings.modeCooling');
   const judged = new Set(found?.targets.map((target) => target.id) ?? []);
-  const also = rawReadings(run).filter((reading) => !judged.has(reading.id));
+  const also = rawReadings(words, run).filter((reading) => !judged.has(reading.id));
   const rows = found === undefined ? [] : found.targets.flatMap((target) => readingRow(c, target, found));
   return {
     title:
@@ -92,11 +93,11 @@ type RawReading = {
 };
 
 /** Numeric readings of a run in the schema's order. */
-export function rawReadings(run: Run): RawReading[] {
+export function rawReadings(words: Words, run: Run): RawReading[] {
   return Object.entries(run).flatMap(([id, value]) => {
     if (typeof value !== 'number') return [];
-    const field = fieldAt(['runs', '0', id]);
-    return [{ id, label: field.label, value, unit: field.unit ?? '' }];
+    const path = ['runs', '0', id];
+    return [{ id, label: fieldLabel(words.fields, path), value, unit: fieldAt(path).unit ?? '' }];
   });
 }
 

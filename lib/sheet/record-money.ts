@@ -1,6 +1,7 @@
 import type { EnergyScenario } from '../energy/energy-result';
 import { assumptionsSection } from './assumptions-section';
 import { chanceWords } from './chance-words';
+import { climateWords } from './climate-words';
 import { type Composing, stayWords } from './composing';
 import { doubtsSection } from './doubts-section';
 import { moneyRangeWords, quotedWords, savingWords } from './money-words';
@@ -18,7 +19,7 @@ export function energySection(c: Composing): PlainSection {
     weight: 'evidence',
     sentences: [
       phrase(words, 'record.energyBasis', {
-        climate: energy.climateName,
+        climate: climateWords(words, energy.climateName),
         heating: kwh(energy.load.heatingBtuhAtDesign),
         heatingF: kwh(energy.load.heatingDesignF),
         cooling: kwh(energy.load.coolingBtuhAtDesign),

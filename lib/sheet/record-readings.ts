@@ -1,5 +1,5 @@
 import type { DerivedValue, RunFindings, Target } from '../diagnostics/findings';
-import { fieldAt } from '../visit/field-at';
+import { assumptionLabel, fieldLabel } from '../visit/field-words';
 import type { Run } from '../visit/run';
 import { Site } from '../visit/site';
 import { Unit } from '../visit/unit';
@@ -39,7 +39,6 @@ function readSection(c: Composing, run: Run, label: string): PlainSection {
   const { words } = c;
   const mode = phrase(words, run.mode === 'heating' ? 'readings.modeHeating' : 'readings.modeCooling');
   const points = run.grilleFacePointsFpm ?? [];
-  const pointsField = fieldAt(['runs', '0', 'grilleFacePointsFpm', '0']);
   const row = (name: string, value: string) => ({ cells: [name, value] });
   return {
     id: `read-${run.id}`,
@@ -54,13 +53,18 @@ function readSection(c: Composing, run: Run, label: string): PlainSection {
           { label: phrase(words, 'record.columnValue'), align: 'right', share: 0.3 },
         ],
         rows: [
-          ...rawReadings(run).map((r) => row(r.label, quantityWords(words, r.value, r.unit))),
+          ...rawReadings(words, run).map((r) => row(r.label, quantityWords(words, r.value, r.unit))),
           ...(points.length === 0
             ? []
-            : [row(pointsField.label, points.map((point) => plainNumber(words, point, 0)).join(', '))]),
+            : [
+                row(
+                  fieldLabel(words.fields, ['runs', '0', 'grilleFacePointsFpm', '0']),
+                  points.map((point) => plainNumber(words, point, 0)).join(', '),
+                ),
+              ]),
           ...(run.electricHeatOn === undefined
             ? []
-            : [row(fieldAt(['runs', '0', 'electricHeatOn']).label, yesNo(c, run.electricHeatOn))]),
+            : [row(fieldLabel(words.fields, ['runs', '0', 'electricHeatOn']), yesNo(c, run.electricHeatOn))]),
         ],
       },
     ],
@@ -115,10 +119,11 @@ function inputName(c: Composing, key: string): string {
   const place = [['unit', Unit.shape] as const, ['site', Site.shape] as const].find(
     ([, shape]) => key in shape,
   );
+  const assumption = c.assumptions.find((a) => a.key === key);
   return (
     quantityName(c.words, key) ??
-    c.assumptions.find((a) => a.key === key)?.label ??
-    (place === undefined ? key : fieldAt([place[0], key]).label)
+    (assumption === undefined ? undefined : assumptionLabel(c.words.fields, assumption)) ??
+    (place === undefined ? key : fieldLabel(c.words.fields, [place[0], key]))
   );
 }
 

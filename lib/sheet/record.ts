@@ -1,10 +1,13 @@
-import { fieldAt, unitWords } from '../visit/field-at';
+import { fieldAt } from '../visit/field-at';
+import { fieldLabel, unitLabel } from '../visit/field-words';
 import { cautionsSection } from './cautions-section';
 import type { SheetInput } from './compose-sheet';
 import { type Composing, namesOf } from './composing';
 import { documentFacts, visitFacts } from './document-facts';
+import { withLeaveName } from './leave-name';
 import { type PhraseCode, phrase, plainNumber, wordsOf } from './phrase';
 import type { PlainDocument, PlainSection } from './plain-document';
+import { optionWords } from './reading-words';
 import { causesSections, flagsSection, lossSection } from './record-causes';
 import { choicesSection, energySection, sourcesSection, stepNotesSection } from './record-money';
 import { runSections } from './record-readings';
@@ -20,7 +23,8 @@ import type { LabelledText } from './sheet';
  */
 export function composeRecord(input: SheetInput): PlainDocument {
   const words = wordsOf(input.locale);
-  const c: Composing = { ...input, words, names: namesOf(words, input.comparison) };
+  const comparison = withLeaveName(words, input.comparison);
+  const c: Composing = { ...input, comparison, words, names: namesOf(words, comparison) };
   const heading = phrase(words, 'record.heading', { unit: phrase(words, `unit.${input.visit.unit.kind}`) });
   return {
     ...documentFacts(c, heading),
@@ -66,28 +70,21 @@ function entered(
   record: Readonly<Record<string, unknown>>,
 ): LabelledText[] {
   return Object.entries(record).flatMap(([key, value]) => {
-    const field = fieldAt([...path, key]);
+    const { unit } = fieldAt([...path, key]);
+    const label = fieldLabel(c.words.fields, [...path, key]);
     if (typeof value === 'boolean') {
-      return [
-        { label: field.label, text: phrase(c.words, value ? 'record.outcome.yes' : 'record.outcome.no') },
-      ];
+      return [{ label, text: phrase(c.words, value ? 'record.outcome.yes' : 'record.outcome.no') }];
     }
     if (typeof value !== 'number' && typeof value !== 'string') return [];
-    const shown = typeof value === 'number' ? numberWords(c, value, field.unit) : optionWords(c, value);
-    return [{ label: field.label, text: shown }];
+    const shown = typeof value === 'number' ? numberWords(c, value, unit) : optionWords(c.words, value);
+    return [{ label, text: shown }];
   });
-}
-
-/** An option of the schema in words; a name that was typed stays as it is. */
-function optionWords({ words }: Composing, value: string): string {
-  const code = `record.value.${value}`;
-  return code in words.phrases ? phrase(words, code as PhraseCode) : value;
 }
 
 function numberWords(c: Composing, value: number, unit: string | undefined): string {
   if (unit === 'year') return String(value);
   const number = plainNumber(c.words, value, 2);
-  const shown = unit === undefined ? '' : unitWords(unit);
+  const shown = unit === undefined ? '' : unitLabel(c.words.fields, unit);
   return shown === '' ? number : phrase(c.words, 'readings.withUnit', { value: number, unit: shown });
 }
 

@@ -1,6 +1,7 @@
 import type { EnergyScenario } from '../energy/energy-result';
 import { type Estimate, estimate } from '../math/estimate';
 import { moneyAxis } from './axis';
+import { climateWords } from './climate-words';
 import { type Composing, leaveChoice, scenario } from './composing';
 import { moneyRangeWords } from './money-words';
 import { phrase, plainNumber } from './phrase';
@@ -31,7 +32,7 @@ export function runningCostSection(c: Composing): Sheet['pageOne']['runningCost'
       rangeWords: phrase(words, 'cost.barRange'),
     },
     basis: phrase(words, c.visit.unit.kind === 'heatPump' ? 'cost.basis' : 'cost.basisCooling', {
-      climate: c.energy.climateName,
+      climate: climateWords(words, c.energy.climateName),
       price: plainNumber(words, c.energy.priceUsdPerKwh * 100, 1),
       priceBasis: phrase(words, `basis.${c.energy.priceBasis}`),
     }),

@@ -2,6 +2,7 @@ import type { EnergyResult } from '../energy/energy-result';
 import type { WallTable } from '../finance/shop-rules/wall-table';
 import { invariant } from '../math/invariant';
 import type { Visit } from '../visit/visit';
+import { climateWords } from './climate-words';
 import { dollarWords } from './money-words';
 import { counted, dateWords, type Locale, phrase, plainNumber, wordsOf } from './phrase';
 import type { PlainDocument } from './plain-document';
@@ -121,7 +122,7 @@ export function wallTableOf(
         label: phrase(words, 'fact.unit'),
         text: `${phrase(words, `unit.${visit.unit.kind}`)}, ${counted(words, 'unit.tons', visit.unit.nominalTons)}`,
       },
-      { label: phrase(words, 'wall.climate'), text: energy.climateName },
+      { label: phrase(words, 'wall.climate'), text: climateWords(words, energy.climateName) },
       {
         label: phrase(words, 'wall.electricity'),
         text: phrase(words, 'quantity.usdPerKwh', {

@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { locales, wordsOf } from '@/lib/sheet/languages';
+import { localeOf, locales, wordsOf } from '@/lib/sheet/languages';
 
 const lib = new URL('../../lib/', import.meta.url);
 const base = 'en';
@@ -67,5 +67,6 @@ describe('languages', () => {
   test('wiring: every language can be asked for by its name and has a tag', () => {
     expect(locales).toContain(base);
     expect(locales.map((locale) => wordsOf(locale).tag.slice(0, 2))).toEqual(locales);
+    expect(['es', 'en', 'fr', null, undefined].map(localeOf)).toEqual(['es', 'en', 'en', 'en', 'en']);
   });
 });

@@ -16,7 +16,7 @@ describe.each(demoFiles.map((visit) => [visit.id, visit] as const))('the record 
 
   test('wiring: holds every reading, derived value with its source, target and assumption', () => {
     for (const run of visit.runs) {
-      const missing = rawReadings(run).filter(
+      const missing = rawReadings(words, run).filter(
         (r) => !cells.some((c) => c[0] === r.label && c[1] === quantityWords(words, r.value, r.unit)),
       );
       expect(missing).toEqual([]);

@@ -9,6 +9,7 @@ import { SheetPage } from '@/components/sheet/sheet-page';
 import { t } from '@/components/words/words';
 import { appraise } from '@/lib/appraise/appraise';
 import { composeSheet } from '@/lib/sheet/compose-sheet';
+import { localeOf } from '@/lib/sheet/languages';
 import { visitHash } from '@/lib/store/visit-hash';
 import { draftOf } from '../../../draft-of';
 import { store } from '../../../open-store-once';
@@ -16,8 +17,13 @@ import { store } from '../../../open-store-once';
 export const metadata: Metadata = { title: t('sheet.pageTitle') };
 
 /** The sheet as a page, made from what is saved. */
-export default async function Page(props: { params: Promise<{ id: string }> }) {
+export default async function Page(props: {
+  params: Promise<{ id: string }>;
+  searchParams: Promise<{ lang?: string | string[] }>;
+}) {
   const { id } = await props.params;
+  const { lang } = await props.searchParams;
+  const locale = localeOf(typeof lang === 'string' ? lang : undefined);
   const stored = await (await store()).loadVisit(id);
   if (stored === undefined || stored.deleted) notFound();
   const draft = draftOf(stored.draft);
@@ -43,7 +49,7 @@ export default async function Page(props: { params: Promise<{ id: string }> }) {
         <SheetPage
           sheet={composeSheet({
             ...appraise(visit),
-            locale: 'en',
+            locale,
             leftOut: leftOutChoices(draft, issues, book),
             trace: { revision: stored.revision, hash: visitHash(visit) },
           })}
