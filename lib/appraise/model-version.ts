@@ -10,6 +10,7 @@
  *        circuit in two variants;
  *        a bulged capacitor, a frozen coil, a blower at rest, escaping refrigerant and a knocking compressor count as
         evidence for their causes;
+        whether a heat balance is void hangs on what was read alone, so that less sure instruments never narrow a loss;
         dated first payments, promotions and rebates against a loan count
  */
 export const MODEL_VERSION = '1.1.0';

@@ -71,6 +71,7 @@ describe('all derived values of a run', () => {
     const short = deriveForLoss(contextOfRun(everything, { ratedV: 230, ratedLoadA: 16 }));
     expect(short.map((value) => value.id).sort()).toEqual([
       'outdoorUnitW',
+      'powerFactorFrac',
       'refrigerantCapacityBtuh',
       'totalCapacityBtuh',
     ]);

@@ -108,15 +108,15 @@ describe('evidence of a run', () => {
     const context = contextOfRun({ ...atTarget('cooling', rated), ...balance }, rated);
     const values = deriveRun(context);
     const conflict = {
-      code: 'condensingBelowAir',
+      code: 'liquidColderThanOutdoor',
       severity: 'conflict',
-      readings: ['dischargePsig', 'outdoorAirF'],
+      readings: ['liquidLineF', 'outdoorAirF'],
     } as const;
     const voided = runEvidence(context, values, [conflict]);
     expect(voided.capacity).toEqual([]);
     expect(voided.notes).toContainEqual({
       code: 'heatBalanceVoid',
-      values: { because: 'condensingBelowAir', readings: 'dischargePsig, outdoorAirF' },
+      values: { because: 'liquidColderThanOutdoor', readings: 'liquidLineF, outdoorAirF' },
     });
     const doubt = { code: 'notSteady', severity: 'doubt', readings: [] } as const;
     const sure = runEvidence(context, values, []).capacity[0]?.sd ?? Number.NaN;

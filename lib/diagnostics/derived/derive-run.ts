@@ -97,7 +97,7 @@ export function deriveRun(context: RunContext): readonly DerivedValue[] {
 }
 
 /**
- * Only what the loss rests on: power, and capacity of refrigerant and air side.
+ * Only what the loss rests on: power and power factor, and capacity of refrigerant and air side.
  *
  * @returns the same values as `deriveRun` has under these ids, for a fraction of the work
  * Check: tests/diagnostics/derive-run.test.ts
@@ -108,7 +108,7 @@ export function deriveForLoss(context: RunContext): readonly DerivedValue[] {
   );
   const air =
     context.run.mode === 'cooling' ? totalCapacity(context, airflow) : sensibleCapacity(context, airflow);
-  return present([outdoorUnitPower(context), refrigerantCapacity(context), air]);
+  return present([outdoorUnitPower(context), powerFactor(context), refrigerantCapacity(context), air]);
 }
 
 /** A derived value by its id. */

@@ -1,3 +1,4 @@
+import type { ReadingName } from '../../visit/run';
 import type { Saying } from '../../visit/wording';
 import lossData from '../data/loss.json';
 import { derivedById } from '../derived/derive-run';
@@ -19,6 +20,7 @@ export type RunEvidence = {
   readonly capacity: readonly Measured[];
   readonly power?: Measured;
   readonly healthy?: HealthyState;
+  readonly balanceVoid?: Void;
   readonly notes: readonly Saying[];
 };
 
@@ -30,13 +32,14 @@ const VOIDS_BALANCE: ReadonlySet<string> = new Set([
   'liquidReturning',
   'noSuperheat',
   'dischargeCooledByLiquid',
-  'liquidWarmerThanCondensing',
   'liquidColderThanOutdoor',
   'dischargeCoolerThanLossless',
-  'condensingBelowAir',
-  'evaporatingAboveAir',
-  'wattsAboveVoltAmps',
 ]);
+
+/** Why a route means nothing: code of the flag, and the readings that cannot be. */
+export type Void = { readonly because: string; readonly readings: readonly string[] };
+
+type VoidLimit = { readonly code: string; readonly low?: number; readonly high?: number };
 
 /** Conflicts after which the air side means nothing. */
 const VOIDS_AIR: ReadonlySet<string> = new Set([
@@ -55,6 +58,7 @@ const WIDENS: Readonly<Record<string, number | string>> = lossData.widening;
  * @param context  run with its unit and site
  * @param values   derived values of the run
  * @param flags    flags of the run: a conflict makes a route void (and says so), a doubt widens it
+ * @param balanceVoid  why the heat balance means nothing, where the values are only some of the run's
  * @returns log ratios with the measurement's own standard uncertainty; none without outdoor air
  * Source: design of the three routes; data/loss.json
  * Check: tests/diagnostics/loss.test.ts
@@ -63,6 +67,7 @@ export function runEvidence(
   context: RunContext,
   values: readonly DerivedValue[],
   flags: readonly Flag[],
+  balanceVoid = whyBalanceVoid(context, values, flags),
 ): RunEvidence {
   const { run } = context;
   const healthy = healthyAt(context);
@@ -74,7 +79,7 @@ export function runEvidence(
   const notes: Saying[] = [];
   if (healthy.beyondRange) notes.push({ code: 'beyondPublishedCurve' });
   const widening = flags.reduce((factor, flag) => Math.max(factor, wideningOf(flag)), 1);
-  const balance = balanceRoute(values, flags, healthy, widening, notes);
+  const balance = balanceRoute(values, balanceVoid, healthy, widening, notes);
   const air = airRoute(context, values, flags, healthy, notes);
   const power = powerRoute(values, flags, healthy);
   return {
@@ -82,32 +87,53 @@ export function runEvidence(
     capacity: [balance, air].filter((route) => route !== undefined),
     ...(power === undefined ? {} : { power }),
     healthy,
+    ...(balanceVoid === undefined ? {} : { balanceVoid }),
     notes,
   };
 }
 
+/**
+ * Why the heat balance of a run means nothing. It hangs on what was read, not on how sure it is: less sure
+ * instruments must not turn a void balance into a usable one.
+ *
+ * Source: data/loss.json, balanceVoid
+ * Check: tests/diagnostics/loss/less-sure.test.ts
+ */
+function whyBalanceVoid(
+  { run }: RunContext,
+  values: readonly DerivedValue[],
+  flags: readonly Flag[],
+): Void | undefined {
+  const flag = flags.find(({ code }) => VOIDS_BALANCE.has(code));
+  if (flag !== undefined) return { because: flag.code, readings: flag.readings };
+  const limits: Readonly<Record<string, VoidLimit>> = lossData.balanceVoid.limits;
+  for (const { id, value, inputs } of values) {
+    const limit = limits[id];
+    if (limit === undefined) continue;
+    const { low = Number.NEGATIVE_INFINITY, high = Number.POSITIVE_INFINITY } = limit;
+    if (value >= low && value <= high) continue;
+    const readings = inputs.map(({ name }) => name).filter((name) => run[name as ReadingName] !== undefined);
+    return { because: limit.code, readings };
+  }
+  return undefined;
+}
+
 function wideningOf(flag: Flag): number {
   const factor = WIDENS[flag.code];
-  return flag.severity === 'doubt' && typeof factor === 'number' ? factor : 1;
+  return typeof factor === 'number' ? factor : 1;
 }
 
 function balanceRoute(
   values: readonly DerivedValue[],
-  flags: readonly Flag[],
+  balanceVoid: Void | undefined,
   healthy: HealthyState,
   widening: number,
   notes: Saying[],
 ): Measured | undefined {
   const capacity = derivedById(values, 'refrigerantCapacityBtuh');
-  const because = flags.find(
-    (flag) =>
-      VOIDS_BALANCE.has(flag.code) || (flag.code === 'efficiencyTooHigh' && flag.severity === 'conflict'),
-  );
-  if (because !== undefined) {
-    notes.push({
-      code: 'heatBalanceVoid',
-      values: { because: because.code, readings: because.readings.join(', ') },
-    });
+  if (balanceVoid !== undefined) {
+    const { because, readings } = balanceVoid;
+    notes.push({ code: 'heatBalanceVoid', values: { because, readings: readings.join(', ') } });
     return undefined;
   }
   if (capacity === undefined || capacity.value <= 0) return undefined;
@@ -152,7 +178,9 @@ function powerRoute(
   healthy: HealthyState,
 ): Measured | undefined {
   const watts = derivedById(values, 'outdoorUnitW');
-  if (watts === undefined || flags.some((flag) => flag.code === 'wattsAboveVoltAmps')) return undefined;
+  const { high } = lossData.balanceVoid.limits.powerFactorFrac;
+  const factor = derivedById(values, 'powerFactorFrac')?.value ?? 0;
+  if (watts === undefined || factor > high) return undefined;
   const notSteady = flags.some((flag) => flag.code === 'notSteady') ? lossData.widening.notSteady : 1;
   return {
     id: 'measuredPower',

@@ -7,7 +7,7 @@ import type { Flag } from '../findings';
 import { type HealthyUnit, healthyUnit } from '../healthy-unit/healthy-unit';
 import { agePrior } from '../loss/age-prior';
 import { lossOfRun } from '../loss/loss-of-run';
-import { isUsable, runEvidence } from '../loss/run-evidence';
+import { isUsable, type RunEvidence, runEvidence } from '../loss/run-evidence';
 import { type RunContext, runContext } from '../run-context';
 import { supposing } from './hypothetical-run';
 
@@ -36,7 +36,11 @@ const INDOOR: Readonly<Record<Mode, readonly ReadingName[]>> = {
 type Candidate = { readonly code: string; readonly mode: Mode; readonly readings: readonly ReadingName[] };
 
 /** What `wouldNarrow` needs of one run. */
-export type NarrowRun = { readonly context: RunContext; readonly flags: readonly Flag[] };
+export type NarrowRun = {
+  readonly context: RunContext;
+  readonly flags: readonly Flag[];
+  readonly evidence: RunEvidence;
+};
 
 /**
  * Readings that would narrow the range of the loss most, best first: each group of missing readings is supposed to be
@@ -61,15 +65,15 @@ export function wouldNarrow(
   for (const mode of modes) {
     const first = firstOf(runs, mode);
     const context = first?.context ?? emptyRun(visit, healthy, mode, runs);
-    const flags = first?.flags ?? [];
-    const now = spreadOf(visit, context, flags);
+    const seen = { flags: first?.flags ?? [], balanceVoid: first?.evidence.balanceVoid };
+    const now = spreadOf(visit, context, seen);
     for (const candidate of candidates(mode, context, first !== undefined)) {
       const readings = candidate.readings.filter((name) => context.run[name] === undefined);
-      const then = spreadOf(visit, supposing(context, readings), flags);
+      const then = spreadOf(visit, supposing(context, readings), seen);
       push(found, candidate, readings, 1 - then / now);
     }
     if (better !== undefined && first !== undefined) {
-      const gain = 1 - spreadOf(visit, { ...context, healthy: better }, flags) / now;
+      const gain = 1 - spreadOf(visit, { ...context, healthy: better }, seen) / now;
       push(found, { code: 'ratings', mode, readings: [] }, [], gain);
     }
   }
@@ -106,8 +110,11 @@ function candidates(mode: Mode, context: RunContext, hasRun: boolean): readonly 
   return all.filter(({ readings }) => readings.some((name) => run[name] === undefined));
 }
 
-function spreadOf(visit: Visit, context: RunContext, flags: readonly Flag[]): number {
-  const evidence = runEvidence(context, deriveForLoss(context), flags);
+/** Doubts and contradictions of the run as read; they stay whatever is read besides. */
+type Seen = { readonly flags: readonly Flag[]; readonly balanceVoid: RunEvidence['balanceVoid'] };
+
+function spreadOf(visit: Visit, context: RunContext, { flags, balanceVoid }: Seen): number {
+  const evidence = runEvidence(context, deriveForLoss(context), flags, balanceVoid);
   const loss = lossOfRun(context.run.mode, isUsable(evidence) ? evidence : undefined, agePrior(visit));
   return Math.hypot(loss.lnCapacity.sd, loss.lnPower.sd);
 }
