@@ -2,7 +2,9 @@ import type { Draft } from '@/components/draft/draft-tree';
 import type { FieldBook } from '@/components/draft/field-book';
 import { t } from '@/components/words/words';
 import { appraise } from '@/lib/appraise/appraise';
-import { simulate } from '@/lib/finance/simulate';
+import { appraiseWith } from '@/lib/appraise/appraise-with';
+import { simulateVisit } from '@/lib/appraise/simulate-visit';
+import { climateFor } from '@/lib/energy/climate';
 import { composeSheet } from '@/lib/sheet/compose-sheet';
 import { answerView } from './answer-view';
 import { type ChanceView, chanceView } from './chance-view';
@@ -18,8 +20,12 @@ export function chancesOfDraft(draft: Draft, book: FieldBook): ChanceView | unde
   const { visit } = readTyped(draft, book);
   if (visit === undefined) return undefined;
   try {
-    const appraisal = appraise(visit);
-    return chanceView(simulate({ ...appraisal, ...SIMULATION }), appraisal.comparison);
+    const climate = climateFor(visit.site.climate, visit.site.stateCode);
+    const appraisal = appraiseWith(visit, climate);
+    return chanceView(
+      simulateVisit(appraisal, climate, SIMULATION.draws, SIMULATION.seed),
+      appraisal.comparison,
+    );
   } catch {
     // what failed has been told with the answer already
     return undefined;

@@ -53,38 +53,26 @@ export type YearlyEnergyInput = {
  */
 export function yearlyEnergy(given: YearlyEnergyInput): EnergyResult {
   const { visit } = given;
-  const climate = withDegreeDays(given.climate, visit.site);
-  const healthy = installedUnit(visit, given.healthy, given.runs);
-  const input = { ...given, climate, healthy };
-  const price = energyPrice(visit);
-  const co2 = co2Of(visit);
-  const bills = billsOf(input);
-  const usable = bills !== undefined && bills.verdict !== 'unusable';
-  const duty = {
-    heats: unitHeatsHouse(visit, healthy),
-    monthBinHours: hoursByMonthAndBin(climate),
-    pricing: pricingOf(price.tariff, climate, usable ? bills.baseKwhPerYear / 12 : undefined),
-    co2LbPerKwh: co2[co2.used].lbPerKwh,
-  };
-  const { context, notes: loadNotes } = contextOf(input, duty, bills);
+  const { input, context, loadNotes, price, co2, bills } = houseOfYear(given);
+  const { climate, healthy } = input;
   const notes: Saying[] = [
     ...climate.notes,
     ...price.notes,
     ...healthy.notes.map((note) => ({ ...note, code: `unit.${note.code}` })),
-    ...lossNotes(input, duty.heats),
+    ...lossNotes(input, context.heats),
     ...(bills?.notes ?? []),
     ...loadNotes,
-    ...setbackNotes(visit, healthy, duty.heats),
+    ...setbackNotes(visit, healthy, context.heats),
   ];
   const scenarios = scenariosOf(input, context, notes).map((s) => withBothCo2(s, co2));
   const asFound = scenarios.find((s) => s.id === 'asFound')?.likely;
-  if (asFound !== undefined) notes.push(...comfortCheck(visit, asFound, duty.heats));
+  if (asFound !== undefined) notes.push(...comfortCheck(visit, asFound, context.heats));
   const fuels = [
     ...new Set(visit.choices.flatMap((c) => (c.kind === 'replace' ? (c.furnace?.fuel ?? []) : []))),
   ];
   const used = priceUsed(
     price,
-    duty.pricing,
+    context.pricing,
     asFound,
     fuels.map((fuel) => fuelPriceUsed(fuel, visit)),
   );
@@ -101,6 +89,31 @@ export function yearlyEnergy(given: YearlyEnergyInput): EnergyResult {
     ...(bills === undefined ? {} : { bills }),
     notes,
   };
+}
+
+/**
+ * The house a year is worked out for, with its unit as installed, its weather and its prices.
+ *
+ * @param given  as for `yearlyEnergy`
+ * Check: tests/energy/energy-surface.test.ts
+ */
+export function houseOfYear(given: YearlyEnergyInput) {
+  const { visit } = given;
+  const climate = withDegreeDays(given.climate, visit.site);
+  const healthy = installedUnit(visit, given.healthy, given.runs);
+  const input = { ...given, climate, healthy };
+  const price = energyPrice(visit);
+  const co2 = co2Of(visit);
+  const bills = billsOf(input);
+  const usable = bills !== undefined && bills.verdict !== 'unusable';
+  const duty = {
+    heats: unitHeatsHouse(visit, healthy),
+    monthBinHours: hoursByMonthAndBin(climate),
+    pricing: pricingOf(price.tariff, climate, usable ? bills.baseKwhPerYear / 12 : undefined),
+    co2LbPerKwh: co2[co2.used].lbPerKwh,
+  };
+  const { context, notes: loadNotes } = contextOf(input, duty, bills);
+  return { input, context, loadNotes, price, co2, bills };
 }
 
 function co2Of(visit: Visit): NonNullable<EnergyResult['co2']> {

@@ -1,4 +1,5 @@
 import type { EnergyResult } from '../energy/energy-result';
+import type { EnergySurfaces } from '../energy/energy-surface';
 import { repairTreats, successFrac } from '../energy/recovery';
 import type { Estimate } from '../math/estimate';
 import { invariant } from '../math/invariant';
@@ -47,6 +48,7 @@ export type Simulation = {
  * @param energy  yearly energy
  * @param draws   number of draws, whole, >= 1
  * @param seed    whole number; the same seed gives the same result everywhere
+ * @param surfaces  as for `drawColumns`
  * @returns totals by choice (model's order), each of length `draws`
  * Check: tests/finance/simulate.test.ts
  */
@@ -55,8 +57,9 @@ export function simulateTotals(
   energy: EnergyResult,
   draws: number,
   seed: number,
+  surfaces?: EnergySurfaces,
 ): Float64Array[] {
-  const columns = drawColumns(model, energy, draws, seed);
+  const columns = drawColumns(model, energy, draws, seed, surfaces);
   const { basis, likely } = model;
   const oldAge = conventions.values.smallRepairsOldFromAgeYears.value;
   const kernel = simulationKernel(basis.stayYears, basis.timing === 'midYear', oldAge);
@@ -132,7 +135,11 @@ export function summarise(model: ComparisonModel, totals: readonly Float64Array[
 }
 
 /** What a simulation needs: the parts of an appraisal. */
-export type SimulationInput = ComparisonInput & { readonly draws: number; readonly seed: number };
+export type SimulationInput = ComparisonInput & {
+  readonly draws: number;
+  readonly seed: number;
+  readonly surfaces?: EnergySurfaces;
+};
 
 /**
  * A whole simulation of an appraisal in one call, for a worker: chance that each choice is cheapest, 10, 50 and 90 %
@@ -142,9 +149,9 @@ export type SimulationInput = ComparisonInput & { readonly draws: number; readon
  * @returns as `summarise`; the same seed gives the same dollars everywhere
  * Check: tests/finance/simulate.test.ts
  */
-export function simulate({ draws, seed, ...input }: SimulationInput): Simulation {
+export function simulate({ draws, seed, surfaces, ...input }: SimulationInput): Simulation {
   const model = comparisonModel(input);
-  return summarise(model, simulateTotals(model, input.energy, draws, seed), seed);
+  return summarise(model, simulateTotals(model, input.energy, draws, seed, surfaces), seed);
 }
 
 const EMPTY_DRAW: KernelDraw = {

@@ -1,5 +1,6 @@
 import type { CostEnds, EnergyResult } from '../energy/energy-result';
-import { type Estimate, Z_10_90 } from '../math/estimate';
+import type { EnergySurfaces } from '../energy/energy-surface';
+import { type Estimate, twoPiece } from '../math/estimate';
 import { invariant } from '../math/invariant';
 import { randomStream } from '../math/random';
 import { repairs } from '../visit/choice';
@@ -7,6 +8,7 @@ import type { FinanceKey } from './bounded-assumption';
 import type { ComparisonModel } from './comparison-model';
 import limits from './data/assumption-limits.json';
 import { costKey, type KeyedCosts, scenarioCosts } from './scenario-costs';
+import { type EnergyDeviates, surfaceColumns } from './simulation-energy';
 
 /** Draws of every uncertain input, one column each; index = draw. */
 export type Columns = {
@@ -25,29 +27,17 @@ export type Columns = {
 };
 
 /**
- * Value at a standard normal deviate of a distribution with given 10, 50 and 90 % points: half a normal curve below
- * the middle, another above, so that all three points are met exactly.
- *
- * @param value  low / likely / high as 10 / 50 / 90 % points
- * @param z      standard normal deviate
- * Source: two-piece normal distribution; computed
- * Check: tests/finance/simulation-columns.test.ts
- */
-export function twoPiece(value: Estimate, z: number): number {
-  const side = z < 0 ? value.likely - value.low : value.high - value.likely;
-  return value.likely + (z / Z_10_90) * side;
-}
-
-/**
  * Draws every uncertain input from its own stream of one seed, so that another assumption more does not reshuffle
  * the rest. The same draws serve all choices. The loss moves all scenarios together; each draw has one cause at work
- * and one luck of repairs; what repairs give back moves all repairs together; the need of the house moves all scenarios, each in proportion to itself, and the power of new
- * units all new units; the stay and the stances (discount rate, value left at the end) do not vary.
+ * and one luck of repairs; what repairs give back moves all repairs together; the need of the house moves all scenarios
+ * and the power of new units all new units; the stay and the stances (discount rate, value left at the end) do not vary.
  *
  * @param model   prepared comparison
  * @param energy  yearly energy
  * @param draws   number of draws, whole, >= 1
  * @param seed    whole number
+ * @param surfaces  yearly cost of every unit; left out = the cost goes straight between the ends the energy stage gave,
+ *   the need of the house in proportion to it
  * Values are kept inside the limits of data/assumption-limits.json, energy at or above 0, and a repair at or below
  * the unit as found.
  * Check: tests/finance/simulation-columns.test.ts
@@ -57,6 +47,7 @@ export function drawColumns(
   energy: EnergyResult,
   draws: number,
   seed: number,
+  surfaces?: EnergySurfaces,
 ): Columns {
   invariant(Number.isSafeInteger(draws) && draws >= 1, `draws ${draws}`);
   const { basis, fallback } = model;
@@ -88,6 +79,17 @@ export function drawColumns(
     uniforms('cause'),
     model.chances.causes.map((c) => c.frac),
   );
+  const price = basis.values.electricityUsdPerKwh.likely;
+  const level = basis.priceAssumed
+    ? values.electricityUsdPerKwh.map((usd) => usd / price)
+    : new Float64Array(draws).fill(1);
+  const z: EnergyDeviates = {
+    loss: normals('loss'),
+    power: normals('lossOfPower'),
+    recovered: normals('lossRecovered'),
+    need: normals('houseNeed'),
+    rated: normals('newUnit'),
+  };
   return {
     draws,
     values,
@@ -105,12 +107,10 @@ export function drawColumns(
         ? values.replacementUsdPerTon.map((usd) => usd * basis.nominalTons)
         : new Float64Array(draws).fill(fallback.quotedUsd),
     valueLeftFrac: new Float64Array(draws).fill(basis.residual === 'linear' ? 1 : 0),
-    energyUsd: energyColumns(model, energy, values, cause, {
-      loss: normals('loss'),
-      recovered: normals('lossRecovered'),
-      need: normals('houseNeed'),
-      rated: normals('newUnit'),
-    }),
+    energyUsd:
+      surfaces === undefined
+        ? energyColumns(model, energy, cause, z, level)
+        : surfaceColumns(model, surfaces, cause, z, level),
   };
 }
 
@@ -155,15 +155,11 @@ function placesOf(uniforms: Float64Array, chances: readonly number[]): Uint8Arra
 function energyColumns(
   model: ComparisonModel,
   energy: EnergyResult,
-  values: Readonly<Record<FinanceKey, Float64Array>>,
   cause: Uint8Array,
-  z: Readonly<Record<'loss' | 'recovered' | 'need' | 'rated', Float64Array>>,
+  z: EnergyDeviates,
+  level: Float64Array,
 ): Record<string, Float64Array> {
-  const { basis, chances } = model;
-  const price = basis.values.electricityUsdPerKwh.likely;
-  const level = Float64Array.from(z.loss, (_, n) =>
-    basis.priceAssumed ? (values.electricityUsdPerKwh[n] ?? price) / price : 1,
-  );
+  const { chances } = model;
   const column = ({ costs: s }: KeyedCosts): Float64Array => {
     const [loss, back] = [swing(s, s.mild, s.severe), swing(s, s.recoveryLow, s.recoveryHigh)];
     const [need, rated] = [swing(s, s.loadLow, s.loadHigh), swing(s, s.ratedLow, s.ratedHigh)];

@@ -96,3 +96,17 @@ export function scaleEstimate(value: Estimate, factor: number): Estimate {
   const b = value.high * factor;
   return estimate(Math.min(a, b), value.likely * factor, Math.max(a, b));
 }
+
+/**
+ * Value at a standard normal deviate of a distribution with given 10, 50 and 90 % points: half a normal curve below
+ * the middle, another above, so that all three points are met exactly.
+ *
+ * @param value  low / likely / high as 10 / 50 / 90 % points
+ * @param z      standard normal deviate
+ * Source: two-piece normal distribution; computed
+ * Check: tests/math/estimate.test.ts
+ */
+export function twoPiece(value: Estimate, z: number): number {
+  const side = z < 0 ? value.likely - value.low : value.high - value.likely;
+  return value.likely + (z / Z_10_90) * side;
+}

@@ -1,18 +1,10 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { comparisonModel } from '@/lib/finance/comparison-model';
-import { drawColumns, twoPiece } from '@/lib/finance/simulation-columns';
-import { Z_10_90 } from '@/lib/math/estimate';
+import { drawColumns } from '@/lib/finance/simulation-columns';
 import { anyInput } from './arbitraries';
 import { near } from './checks';
 import { energyOf, exampleCosts, exampleInput } from './fixtures';
-
-test('identity: the two-piece curve meets its 10, 50 and 90 % points', () => {
-  const value = { low: 15, likely: 18, high: 20.5 };
-  near(twoPiece(value, -Z_10_90), 15, 1e-12, '10 %');
-  near(twoPiece(value, 0), 18, 0, '50 %');
-  near(twoPiece(value, Z_10_90), 20.5, 1e-12, '90 %');
-});
 
 test('outside: shares of the draws below and above the stated points', () => {
   const input = exampleInput();

@@ -8,6 +8,7 @@ import {
   exactEstimate,
   scaleEstimate,
   sdOfEstimate,
+  twoPiece,
   Z_10_90,
 } from '@/lib/math/estimate';
 import { normalCdf } from '@/lib/math/normal';
@@ -24,6 +25,13 @@ describe('estimate', () => {
   test('identity: the stated z cuts off 10 % on each side', () => {
     expect(normalCdf(Z_10_90)).toBeCloseTo(0.9, 14);
     expect(normalCdf(-Z_10_90)).toBeCloseTo(0.1, 14);
+  });
+
+  test('identity: the two-piece curve meets its 10, 50 and 90 % points', () => {
+    const value = { low: 15, likely: 18, high: 20.5 };
+    expect(twoPiece(value, -Z_10_90)).toBeCloseTo(15, 12);
+    expect(twoPiece(value, 0)).toBe(18);
+    expect(twoPiece(value, Z_10_90)).toBeCloseTo(20.5, 12);
   });
 
   test('identity: mean and sd come back', () => {
