@@ -56,7 +56,7 @@ export function causesView(appraisal: Appraisal, told: Told): CausesView | undef
       }),
     ),
     next: useful.map((one) => nextView(one, told)),
-    idle: idle.map(({ next: one }) => told(one.saying)),
+    idle: idle.map((one) => idleWords(one, told)),
   };
 }
 
@@ -178,13 +178,42 @@ function nextView({ next, leavesOpen }: NextExplained, told: Told): NextView {
   const code = next.saying.code;
   return {
     title: told(next.saying),
-    outcomes: next.outcomes.map(({ outcome, chance: likely, cause, probability }, i) => ({
+    outcomes: next.outcomes.map(({ outcome, chance: likely, cause, probability, moved }, i) => ({
       outcome: told({ code: `outcome.${code.replace(/^next\./, '')}.${outcome}` }),
       chance: chance(likely),
-      meaning: t(leavesOpen[i] === true ? 'causes.thenOpen' : 'causes.then', {
-        cause: lowerFirst(causeName(cause)),
-        chance: chance(probability),
-      }),
+      meaning: [
+        t(leavesOpen[i] === true ? 'causes.thenOpen' : 'causes.then', {
+          cause: lowerFirst(causeName(cause)),
+          chance: chance(probability),
+        }),
+        ...(moved === undefined ? [] : [movedWords(moved)]),
+      ].join('; '),
     })),
   };
+}
+
+type Moved = NonNullable<NextExplained['next']['outcomes'][number]['moved']>;
+
+function movedWords({ cause, from, to }: Moved): string {
+  return t(to > from ? 'causes.movedUp' : 'causes.movedDown', {
+    cause: lowerFirst(causeName(cause)),
+    chance: chance(to),
+  });
+}
+
+/** A reading that leaves the leading cause alone, with the other cause it would raise most, if any. */
+function idleWords({ next }: NextExplained, told: Told): string {
+  const raised = next.outcomes
+    .flatMap(({ outcome, moved }) =>
+      moved === undefined || moved.to <= moved.from ? [] : [{ outcome, moved }],
+    )
+    .sort((a, b) => b.moved.to - b.moved.from - (a.moved.to - a.moved.from))[0];
+  const title = told(next.saying);
+  if (raised === undefined) return title;
+  const code = `outcome.${next.saying.code.replace(/^next\./, '')}.${raised.outcome}`;
+  return t('causes.idleMoves', {
+    title,
+    outcome: lowerFirst(told({ code })),
+    moved: movedWords(raised.moved),
+  });
 }

@@ -159,8 +159,11 @@ export type NextReading = {
   readonly outcomes: readonly {
     readonly outcome: 'low' | 'normal' | 'high' | 'yes' | 'no';
     readonly chance: number;
+    /** Leads after this outcome. */
     readonly cause: CauseId;
     readonly probability: number;
+    /** Cause whose chance this outcome moves most, where that is another one and it moves noticeably. */
+    readonly moved?: { readonly cause: CauseId; readonly from: number; readonly to: number };
     /** Chance of this outcome where a cause is at work; `none`: nothing wrong. */
     readonly byCause?: readonly { readonly cause: CauseId; readonly chance: number }[];
   }[];

@@ -148,6 +148,7 @@ function weigh(
     }
   }
   const total = likely.reduce((sum, { chance }) => sum + chance, 0);
+  const before = byCauseSum(likely.map((weighed) => ({ weighed, chance: weighed.chance / total })));
   let left = 0;
   const outcomes = [...byOutcome].map(([outcome, list]) => {
     const chance = list.reduce((sum, entry) => sum + entry.chance, 0) / total;
@@ -156,7 +157,16 @@ function weigh(
       chance: chance > 0 ? joint / total / chance : 0,
     }));
     left += chance * entropyOf(groups(after));
-    return { outcome, chance, ...topCause(after), byCause: chancesUnder(list, likely) };
+    const byCause = byCauseSum(after.map((weighed) => ({ weighed, chance: weighed.chance })));
+    const top = topCause(byCause);
+    const moved = mostMoved(before, byCause, top.cause);
+    return {
+      outcome,
+      chance,
+      ...top,
+      ...(moved === undefined ? {} : { moved }),
+      byCause: chancesUnder(list, likely),
+    };
   });
   return {
     saying: { code, values: { mode } },
@@ -206,15 +216,30 @@ function entropyOf(chances: readonly number[]): number {
   }, 0);
 }
 
-function topCause(weighed: readonly Weighed[]): { readonly cause: CauseId; readonly probability: number } {
-  const byCause = new Map<CauseId, number>();
-  for (const { hypothesis, chance } of weighed) {
-    if (hypothesis.parts.length === 0) byCause.set('none', (byCause.get('none') ?? 0) + chance);
-    for (const { cause } of hypothesis.parts) byCause.set(cause, (byCause.get(cause) ?? 0) + chance);
-  }
+function topCause(byCause: ReadonlyMap<CauseId, number>): {
+  readonly cause: CauseId;
+  readonly probability: number;
+} {
   let best: { cause: CauseId; probability: number } = { cause: 'none', probability: 0 };
   for (const [cause, probability] of byCause) {
     if (probability > best.probability) best = { cause, probability };
   }
   return best;
+}
+
+/** The fault whose chance moves most; undefined when it leads anyway, or moves too little to name. */
+function mostMoved(
+  before: ReadonlyMap<CauseId, number>,
+  after: ReadonlyMap<CauseId, number>,
+  leading: CauseId,
+): NextReading['outcomes'][number]['moved'] {
+  let most: { cause: CauseId; from: number; to: number } | undefined;
+  for (const [cause, to] of after) {
+    const from = before.get(cause) ?? 0;
+    if (cause === 'none' || (most !== undefined && Math.abs(to - from) <= Math.abs(most.to - most.from)))
+      continue;
+    most = { cause, from, to };
+  }
+  if (most === undefined || most.cause === leading) return undefined;
+  return Math.abs(most.to - most.from) >= table.leastMovedFrac.value ? most : undefined;
 }

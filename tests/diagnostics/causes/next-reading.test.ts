@@ -10,7 +10,7 @@ import type { Unit } from '@/lib/visit/unit';
 import '../support/matchers';
 import { visitOf } from '../support/visit-of';
 
-function next(
+function asked(
   residuals: Partial<Record<FeatureId, number>>,
   unit: Partial<Unit> = { metering: 'fixedOrifice' },
 ) {
@@ -28,14 +28,20 @@ function next(
     ...(metering === undefined ? {} : { metering }),
   };
   const hypotheses = hypothesesOf(visit);
-  return nextReadings({
-    posterior: posteriorOf(hypotheses, [runLikelihood(hypotheses, run)]),
+  const posterior = posteriorOf(hypotheses, [runLikelihood(hypotheses, run)]);
+  const next = nextReadings({
+    posterior,
     runs: [run],
     mode: 'cooling',
     metering,
     isHeatPump: visit.unit.kind === 'heatPump',
     possible: possibleCauses(visit),
   });
+  return { next, chances: posterior.chances };
+}
+
+function next(...args: Parameters<typeof asked>) {
+  return asked(...args).next;
 }
 
 describe('the next reading', () => {
@@ -73,6 +79,31 @@ describe('the next reading', () => {
     const gains = asked.map(({ gainFrac }) => gainFrac);
     expect(gains).toEqual([...gains].sort((a, b) => b - a));
     expect(gains.filter((gain) => gain < 0.05 || gain > 1)).toEqual([]);
+  });
+
+  it('identity: beside the cause that leads, an outcome names the fault it moves most', () => {
+    const { next: found, chances } = asked({ evaporating: -12, superheat: 26, subcooling: -8, airflow: -60 });
+    const outcomes = found.flatMap((one) =>
+      one.outcomes.map((outcome) => ({ ...outcome, of: one.saying.code })),
+    );
+    const told = outcomes.map(({ cause, chance, byCause = [], moved, of, outcome }) => {
+      // Bayes: chance after = chance before x chance of the outcome under the cause / chance of the outcome
+      const moves = byCause
+        .filter((row) => row.cause !== 'none')
+        .map((row) => ({ cause: row.cause, by: (chances.get(row.cause) ?? 0) * (row.chance / chance - 1) }))
+        .sort((a, b) => Math.abs(b.by) - Math.abs(a.by));
+      const [most] = moves;
+      const named = most !== undefined && most.cause !== cause && Math.abs(most.by) >= 0.1;
+      return {
+        at: `${of} ${outcome}`,
+        expected: named ? most.cause : undefined,
+        named: moved?.cause,
+        apart: named ? (moved?.to ?? 9) - (moved?.from ?? 0) - most.by : 0,
+      };
+    });
+    expect(told.filter(({ expected, named }) => expected !== named)).toEqual([]);
+    expect(told.filter(({ apart }) => Math.abs(apart) > 0.005)).toEqual([]);
+    expect(told.filter(({ named }) => named !== undefined).length).toBeGreaterThan(1);
   });
 
   it('identity: a high head asks for the standing-pressure test; no reversing valve, no test of it', () => {

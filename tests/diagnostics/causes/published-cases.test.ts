@@ -8,8 +8,8 @@ import '../support/matchers';
 import { contextOfRun, healthyOf, type RunPart, visitOf } from '../support/visit-of';
 import { causesFrom } from './diagnosed';
 
-// Real readings with a published answer (tests/reference/field-cases.json, with source and status each). Of its 17
-// cases these five carry readings of one unit; the other twelve are savings, surveys and summaries without readings.
+// Real readings with a published answer (tests/reference/field-cases.json, with source and status each): the five of its
+// 17 cases that carry readings of one unit. The savings, surveys and summaries are in published-summaries.test.ts.
 
 const psiAtmosphere = 14.696;
 
