@@ -1,7 +1,7 @@
 'use client';
 
 import { useAppraisal } from '@/components/appraisal/appraisal-context';
-import { useDraftState, useDraftStore } from '@/components/draft/draft-context';
+import { useDraftState, useDraftStore, useVisitId } from '@/components/draft/draft-context';
 import { type DraftValue, listAt, textAt, withValue } from '@/components/draft/draft-tree';
 import { fieldId } from '@/components/form/field-id';
 import { FieldError } from '@/components/form/field-message';
@@ -12,17 +12,18 @@ import { t, tCode } from '@/components/words/words';
 import { MonthsField } from './months-field';
 import { PriceClocks } from './price-clocks';
 import {
+  switchedTariff,
   TARIFF_KINDS,
   type TariffKind,
   tariffKind,
   withPeriodMonth,
   withSeasonMonth,
-  withTariffKind,
 } from './tariff-draft';
 
 /** What electricity costs: one price, or prices by season, by amount or by time of day. */
 export function TariffFields() {
   const store = useDraftStore();
+  const visitId = useVisitId();
   const kind = useDraftState((s) => tariffKind(s.draft));
   const view = useAppraisal().answer?.energyInputs.tariff;
   return (
@@ -34,7 +35,7 @@ export function TariffFields() {
           options={TARIFF_KINDS.map((value) => ({ value, words: tCode(`option.tariff.${value}`) }))}
           current={kind}
           onPick={(picked) =>
-            store.change(t('tariff.kind'), (draft) => withTariffKind(draft, picked as TariffKind))
+            store.change(t('tariff.kind'), (draft) => switchedTariff(visitId, draft, picked as TariffKind))
           }
         />
       </fieldset>

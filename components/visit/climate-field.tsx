@@ -1,8 +1,9 @@
 'use client';
 
 import { useState } from 'react';
-import { useDraftState, useDraftStore } from '@/components/draft/draft-context';
+import { useDraftState, useDraftStore, useVisitId } from '@/components/draft/draft-context';
 import { textAt } from '@/components/draft/draft-tree';
+import { switchedClimate } from '@/components/energy/climate-draft';
 import { OwnBins } from '@/components/energy/own-bins';
 import { fieldId } from '@/components/form/field-id';
 import { errorId, FieldError } from '@/components/form/field-message';
@@ -17,6 +18,7 @@ const OWN = 'own:';
 /** Where the weather of the yearly energy comes from. */
 export function ClimateField(props: { readonly climates: readonly ClimateOption[] }) {
   const store = useDraftStore();
+  const visitId = useVisitId();
   const kind = useDraftState((s) => textAt(s.draft, 'site.climate.kind'));
   const key = useDraftState((s) => textAt(s.draft, `site.climate.${kind}`));
   const { issues } = useIssues();
@@ -39,11 +41,9 @@ export function ClimateField(props: { readonly climates: readonly ClimateOption[
         aria-describedby={issue === undefined ? undefined : errorId(path)}
         value={own ? OWN : kind === '' ? '' : `${kind}:${key}`}
         onChange={(event) => {
-          setWantsOwn(event.target.value === OWN);
-          if (event.target.value === OWN) return;
           const [pickedKind = '', picked = ''] = event.target.value.split(':');
-          const next = pickedKind === '' ? undefined : { kind: pickedKind, [pickedKind]: picked };
-          store.set('site.climate', next, t('house.climate'));
+          setWantsOwn(pickedKind === 'own');
+          store.change(t('house.climate'), (draft) => switchedClimate(visitId, draft, pickedKind, picked));
         }}
       >
         <option value="">{t('field.notKnown')}</option>

@@ -1,13 +1,14 @@
 'use client';
 
-import { useDraftState, useDraftStore, useFieldEntry } from '@/components/draft/draft-context';
-import { listAt, textAt, withValue } from '@/components/draft/draft-tree';
+import { useDraftState, useDraftStore, useFieldEntry, useVisitId } from '@/components/draft/draft-context';
+import { listAt, textAt } from '@/components/draft/draft-tree';
 import { ListField } from '@/components/form/pick-field';
 import { TextField } from '@/components/form/text-field';
 import { PhotoStrip } from '@/components/photos/photo-strip';
 import { useSweptPhotos } from '@/components/photos/use-swept-photos';
 import { t, tCode } from '@/components/words/words';
 import { Group } from './fold';
+import { markedSeen } from './marked-seen';
 
 /** What was seen, heard or told, and what the technician suspects. */
 export function SeenPart() {
@@ -30,6 +31,7 @@ export function SeenPart() {
 
 function Seen(props: { readonly id: string }) {
   const store = useDraftStore();
+  const visitId = useVisitId();
   const words = tCode(`option.observation.${props.id}`);
   const at = useDraftState((s) =>
     listAt(s.draft, 'observations').findIndex((o) => textAt(o, 'id') === props.id),
@@ -43,10 +45,7 @@ function Seen(props: { readonly id: string }) {
           checked={at >= 0}
           onChange={(event) => {
             const on = event.target.checked;
-            store.change(words, (draft) => {
-              const others = listAt(draft, 'observations').filter((o) => textAt(o, 'id') !== props.id);
-              return withValue(draft, 'observations', on ? [...others, { id: props.id }] : others);
-            });
+            store.change(words, (draft) => markedSeen(visitId, draft, props.id, on));
           }}
         />
         <span>{words}</span>
