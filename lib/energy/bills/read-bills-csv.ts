@@ -21,8 +21,9 @@ const HEADERS: readonly (readonly [Column, RegExp])[] = [
  * 3/14/2026 or a month (2026-03, Mar 2026).
  *
  * @param text  table with a heading line
- * @returns every row that can be read, and a note for each that cannot; with only one date per row it ends the
- *   period, and the period before the first is taken as one month
+ * @returns every row whose days and kilowatt-hours can be read, and a note for each cell that cannot; a row whose cost or
+ *   mean temperature cannot be read stands without it; with only one date per row it ends the period, and the period
+ *   before the first is taken as one month
  * Check: tests/energy/bills/read-bills-csv.test.ts
  */
 export function readBillsCsv(text: string): BillsRead {
@@ -38,10 +39,9 @@ export function readBillsCsv(text: string): BillsRead {
   const notes: Saying[] = [];
   const bills: Bill[] = [];
   rows.forEach((line, i) => {
-    const row = rowOf(cellsOf(line, separator), columns);
-    if (row === undefined)
-      notes.push({ code: 'billsRowUnread', values: { row: i + 2, text: line.slice(0, 60) } });
-    else bills.push(row);
+    const read = rowOf(cellsOf(line, separator), columns);
+    notes.push(...read.doubts.map(({ code, cell }) => ({ code, values: { row: i + 2, cell } })));
+    if (read.bill !== undefined) bills.push(read.bill);
   });
   return { bills: filledFrom(bills), notes };
 }
@@ -59,30 +59,54 @@ function columnsOf(headers: readonly string[]): Partial<Record<Column, number>> 
   return found;
 }
 
-function rowOf(cells: readonly string[], columns: Partial<Record<Column, number>>): Bill | undefined {
+/** A bill, or none where days or kilowatt-hours cannot be read; and each cell that cannot, cut to what a line holds. */
+type RowRead = { readonly bill?: Bill; readonly doubts: readonly { code: string; cell: string }[] };
+
+function rowOf(cells: readonly string[], columns: Partial<Record<Column, number>>): RowRead {
+  const doubts: { code: string; cell: string }[] = [];
+  const doubt = (code: string, cell: string): void => {
+    doubts.push({ code, cell: cell.slice(0, CELL_SHOWN) });
+  };
   const cell = (column: Column): string => {
     const i = columns[column];
     return i === undefined ? '' : (cells[i] ?? '').trim();
   };
-  const kwh = parseNumber(cell('kwh').replace(/\s*kwh\.?$/i, ''));
-  if (kwh.kind !== 'number') return undefined;
-  const to = dateRange(cell('to'));
-  const from = dateRange(cell('from'));
+  const number = (column: Column, code: string): number | undefined => {
+    const parsed = parseNumber(cell(column).replace(/\s*kwh\.?$/i, ''));
+    if (parsed.kind === 'notNumber') doubt(code, cell(column));
+    return parsed.kind === 'number' ? parsed.value : undefined;
+  };
+  const day = (column: Column): DateRange | undefined => {
+    const range = dateRange(cell(column));
+    if (range === undefined && cell(column) !== '') doubt('billsDateUnread', cell(column));
+    return range;
+  };
+  const kwh = number('kwh', 'billsKwhUnread');
+  if (kwh === undefined && cell('kwh') === '') doubt('billsKwhEmpty', '');
+  const [to, from] = [day('to'), day('from')];
+  if (cell('to') === '' && cell('from') === '') doubt('billsDateEmpty', '');
   const end = to?.end ?? from?.monthEnd;
-  if (end === undefined) return undefined;
+  // a last day nobody wrote down cannot be told from the first one
+  if (end === undefined && from !== undefined && cell('to') === '') doubt('billsDateEmpty', '');
+  const unreadDay = doubts.some(({ code }) => code === 'billsDateUnread');
+  if (kwh === undefined || end === undefined || unreadDay) return { doubts };
   const start = from?.start ?? (to?.month === true ? to.start : undefined);
-  const cost = parseNumber(cell('cost'));
-  const mean = parseNumber(cell('temperature'));
-  return {
+  const costUsd = number('cost', 'billsCostUnread');
+  const meanOutdoorF = number('temperature', 'billsMeanUnread');
+  const bill: Bill = {
     // an empty start is filled from the row before
     fromDate: start === undefined ? '' : dateOfDay(start),
     toDate: dateOfDay(end),
-    kwh: kwh.value,
-    ...(cost.kind === 'number' ? { costUsd: cost.value } : {}),
-    ...(mean.kind === 'number' ? { meanOutdoorF: mean.value } : {}),
+    kwh,
+    ...(costUsd === undefined ? {} : { costUsd }),
+    ...(meanOutdoorF === undefined ? {} : { meanOutdoorF }),
     ...(/^(e|est|estimated?|yes|true|y)\b/i.test(cell('estimated')) ? { estimated: true } : {}),
   };
+  return { bill, doubts };
 }
+
+/** Letters of a cell that are shown. */
+const CELL_SHOWN = 40;
 
 type DateRange = {
   readonly start: number;

@@ -50,7 +50,35 @@ describe('wiring: pasted bills', () => {
     expect(of('')).toEqual(['billsEmpty']);
     expect(of('date,dollars\n2025-01-01,5')).toEqual(['billsNoKwhColumn']);
     expect(of('kWh,cost\n1,2')).toEqual(['billsNoDateColumn']);
-    const codes = ['billsEmpty', 'billsNoKwhColumn', 'billsNoDateColumn', 'billsRowUnread'];
+    expect(of('from,kWh\n2025-01-01,5')).toEqual(['billsDateEmpty']);
+    expect(of('date,kWh\n2025-01-01,')).toEqual(['billsKwhEmpty']);
+  });
+
+  it('names the cell of a row it cannot read: a day-first date, a word for a number', () => {
+    const of = (row: string) => readBillsCsv(`from,to,kWh,cost,mean temp\n${row}`);
+    expect(of('13/1/2025,2/13/2025,700,90,40')).toEqual({
+      bills: [],
+      notes: [{ code: 'billsDateUnread', values: { row: 2, cell: '13/1/2025' } }],
+    });
+    expect(of('1/13/2025,2/13/2025,many,90,40').notes).toEqual([
+      { code: 'billsKwhUnread', values: { row: 2, cell: 'many' } },
+    ]);
+  });
+
+  it('takes a bill without a cost or mean temperature it cannot read, and says so', () => {
+    const { bills, notes } = readBillsCsv(
+      'from,to,kWh,cost,mean temp\n1/13/2025,2/13/2025,700,see over,mild',
+    );
+    expect(bills).toEqual([{ fromDate: '2025-01-13', toDate: '2025-02-13', kwh: 700 }]);
+    expect(notes).toEqual([
+      { code: 'billsCostUnread', values: { row: 2, cell: 'see over' } },
+      { code: 'billsMeanUnread', values: { row: 2, cell: 'mild' } },
+    ]);
+  });
+
+  it('has words for everything it says', () => {
+    const said = ['Empty', 'NoKwhColumn', 'NoDateColumn', 'DateUnread', 'DateEmpty'];
+    const codes = [...said, 'KwhUnread', 'KwhEmpty', 'CostUnread', 'MeanUnread'].map((end) => `bills${end}`);
     expect(codes.filter((code) => phrases[code] === undefined)).toEqual([]);
   });
 });
