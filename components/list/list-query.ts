@@ -1,4 +1,5 @@
-import { tCode } from '@/components/words/words';
+import { t, tCode } from '@/components/words/words';
+import { parseNumber } from '@/lib/visit/parse-number';
 import type { ListRow } from './digest';
 
 /** What the list is asked for; every part stands in the address, so that it can be sent to a colleague. */
@@ -67,11 +68,17 @@ export function needsDigests(query: ListQuery): boolean {
 export function unitWords(row: ListRow): string {
   return [
     row.unitKind === undefined ? undefined : tCode(`option.unitKind.${row.unitKind}`),
-    row.nominalTons === undefined ? undefined : `${row.nominalTons} tons`,
+    row.nominalTons === undefined ? undefined : tonsWords(row.nominalTons),
     row.refrigerant,
   ]
     .filter((word) => word !== undefined)
     .join(', ');
+}
+
+/** "3 tons" whether or not the unit was typed along; what is no number stays as it was typed. */
+function tonsWords(typed: string): string {
+  const parsed = parseNumber(typed);
+  return parsed.kind === 'number' ? t('list.tons', { n: parsed.value }) : typed;
 }
 
 function searchText(row: ListRow): string {

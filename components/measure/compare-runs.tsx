@@ -8,14 +8,17 @@ import { t, tn } from '@/components/words/words';
 import { Notes } from './measure-result';
 import type { PairRow, PairView } from './view';
 
-/** Two runs of one mode side by side: before and after a step. Nothing while there are no two. */
+/** Two runs of one mode side by side: before and after a step; with one of each mode, why there is nothing to compare. */
 export function CompareRuns(props: { readonly runId: string }) {
   const { answer } = useAppraisal();
   const [picked, setPicked] = useState<{ readonly from?: string; readonly to?: string }>({});
   const pairs = answer?.pairs ?? [];
   const runs = answer?.runs ?? [];
   const pair = chosen(pairs, runs, picked, props.runId);
-  if (pair === undefined) return null;
+  if (pair === undefined) {
+    const alone = runs.length > 1 && new Set(runs.map((run) => run.mode)).size === runs.length;
+    return alone ? <p className="text-soft">{t('measure.pair.alone')}</p> : null;
+  }
   const real = pair.rows.filter((row) => row.real);
   const others = pair.rows.filter((row) => !row.real);
   const befores = runs.filter((run) => pairs.some((p) => p.fromId === run.id));

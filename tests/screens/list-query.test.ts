@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import type { ListRow } from '@/components/list/digest';
-import { addressOfQuery, queryOfAddress, rowsFor } from '@/components/list/list-query';
+import { addressOfQuery, queryOfAddress, rowsFor, unitWords } from '@/components/list/list-query';
 
 const rows: readonly ListRow[] = [
   {
@@ -64,4 +64,10 @@ test('identity: an address says its query and nothing else', () => {
   expect(addresses.map((address) => addressOfQuery(queryOfAddress(address)))).toEqual(addresses);
   expect(queryOfAddress('?page=-2').page).toBe(1);
   expect(queryOfAddress('?page=x').page).toBe(1);
+});
+
+test('regression: tons read the same whether or not the unit was typed along', () => {
+  const row = { id: 't', revision: 1, savedAt: '2026-02-01T09:00:00Z' };
+  const of = (nominalTons: string) => unitWords({ ...row, nominalTons });
+  expect(['3', '3 tons', '3.0 ton', 'three'].map(of)).toEqual(['3 tons', '3 tons', '3 tons', 'three']);
 });
