@@ -1,4 +1,4 @@
-import { t } from '@/components/words/words';
+import { td } from '@/components/words/decide-words';
 import type { Comparison } from '@/lib/finance/comparison';
 import type { Simulation } from '@/lib/finance/simulate';
 import { apportion } from '@/lib/math/apportion';
@@ -61,16 +61,20 @@ export function chanceView(simulation: Simulation, comparison: Comparison): Chan
       kind: choice.kind,
       count,
       of: CASES,
-      chance: count === 0 ? t('odds.less', { of: CASES }) : t('odds.count', { count, of: CASES }),
+      chance: td(count === 0 ? 'odds.less' : count === CASES ? 'odds.nearly' : 'odds.count', {
+        count,
+        of: CASES,
+      }),
       range: total.range ?? total.likely,
-      regret: regret < LEAST_REGRET_USD ? t('odds.regretNone') : t('odds.regret', { usd: aboutUsd(regret) }),
+      regret:
+        regret < LEAST_REGRET_USD ? td('odds.regretNone') : td('odds.regret', { usd: aboutUsd(regret) }),
     };
   });
   const most = rows.reduce((a, b) => (b.count > a.count ? b : a));
   const code = most.count === CASES ? 'odds.nearlyAll' : most.count > CASES / 2 ? 'odds.most' : 'odds.open';
   return {
-    sentence: t(code, { name: most.name, count: most.count, of: CASES, stay: comparison.stayYears }),
-    how: t('odds.how', { draws: plainNumber(words, simulation.draws, 0), stay: comparison.stayYears }),
+    sentence: td(code, { name: most.name, count: most.count, of: CASES, stay: comparison.stayYears }),
+    how: td('odds.how', { draws: plainNumber(words, simulation.draws, 0), stay: comparison.stayYears }),
     rows,
   };
 }

@@ -1,4 +1,4 @@
-import { t, tCode } from '@/components/words/words';
+import { td, tdCode } from '@/components/words/decide-words';
 import type { ComparedChoice, Comparison } from '@/lib/finance/comparison';
 import { overtakes } from '@/lib/finance/crossings';
 import { chanceBase, chanceWords } from '@/lib/sheet/chance-words';
@@ -66,7 +66,7 @@ export function driversView(
       id: choice.id,
       name: choice.name,
       likely: axis.place(likelyOf(choice)),
-      sentence: t(likelyOf(choice) < 0 ? 'moves.costs' : 'moves.saves', {
+      sentence: td(likelyOf(choice) < 0 ? 'moves.costs' : 'moves.saves', {
         name: choice.name,
         usd: aboutUsd(Math.abs(likelyOf(choice))),
         first: driverName(choice.drivers[0]?.input ?? '', told),
@@ -95,7 +95,7 @@ function driverName(input: string, told: (saying: Saying) => string): string {
   const key = assumptionKeys.find((k) => k === input);
   if (key === undefined) return told({ code: `driver.${input}` });
   const code = `moves.input.${key}`;
-  const plain = tCode(code);
+  const plain = tdCode(code);
   return plain === code ? resolveAssumption([], key).label : plain;
 }
 
@@ -110,9 +110,9 @@ export function crossingSentences(comparison: Comparison): string[] {
       const found = overtakes(soFar(c), soFar(leave));
       const values = { name: c.name, leave: leave.name, stay: comparison.stayYears };
       if (found.kind === 'between')
-        return t('cross.between', { ...values, year: found.year, until: found.until });
-      if (found.kind !== 'from') return t(`cross.${found.kind}`, values);
-      return t(found.year === 1 ? 'cross.fromOne' : 'cross.from', { ...values, year: found.year });
+        return td('cross.between', { ...values, year: found.year, until: found.until });
+      if (found.kind !== 'from') return td(`cross.${found.kind}`, values);
+      return td(found.year === 1 ? 'cross.fromOne' : 'cross.from', { ...values, year: found.year });
     });
 }
 
@@ -137,12 +137,12 @@ export function laterView(comparison: Comparison): LaterView | undefined {
   const stay = comparison.stayYears;
   const when = (k: number) =>
     k === 0
-      ? t('later.now')
+      ? td('later.now')
       : k >= stay
-        ? t('later.onFailure')
-        : t(k === 1 ? 'later.afterOne' : 'later.after', { years: k });
+        ? td('later.onFailure')
+        : td(k === 1 ? 'later.afterOne' : 'later.after', { years: k });
   const inText = (k: number) =>
-    k === 0 ? t('later.inNow') : k >= stay ? t('later.inOnFailure') : when(k).toLowerCase();
+    k === 0 ? td('later.inNow') : k >= stay ? td('later.inOnFailure') : when(k).toLowerCase();
   const same = later.aboutTheSameYears;
   const totals = later.byYear.map((y) => y.totalTodayUsd);
   const spreadUsd = Math.max(...totals) - Math.min(...totals);
@@ -150,17 +150,17 @@ export function laterView(comparison: Comparison): LaterView | undefined {
   const isFlat = same.length > stay || spreadUsd < roundUsdToRange(replacement.totalTodayUsd).step;
   const agreed = later.bestAfterYears === later.bestWithoutValueLeft;
   const first = isFlat
-    ? t('later.flat', { name, usd: aboutUsd(spreadUsd) })
+    ? td('later.flat', { name, usd: aboutUsd(spreadUsd) })
     : agreed
-      ? t('later.best', { name, when: inText(later.bestAfterYears) })
-      : t('later.depends', {
+      ? td('later.best', { name, when: inText(later.bestAfterYears) })
+      : td('later.depends', {
           name,
           when: inText(later.bestAfterYears),
           without: inText(later.bestWithoutValueLeft),
         });
   const others = same.filter((k) => k !== later.bestAfterYears);
   const flat =
-    isFlat || others.length === 0 ? [] : [t('later.same', { list: listWords(words, others.map(inText)) })];
+    isFlat || others.length === 0 ? [] : [td('later.same', { list: listWords(words, others.map(inText)) })];
   const highest = Math.max(1, ...totals);
   return {
     sentences: [first, ...flat],
@@ -171,9 +171,9 @@ export function laterView(comparison: Comparison): LaterView | undefined {
       ...(isFlat
         ? {}
         : afterYears === later.bestAfterYears
-          ? { mark: t('later.lowest') }
+          ? { mark: td('later.lowest') }
           : same.includes(afterYears)
-            ? { mark: t('later.alike') }
+            ? { mark: td('later.alike') }
             : {}),
     })),
   };
@@ -202,21 +202,21 @@ export function repairsView(comparison: Comparison, told: (saying: Saying) => st
         price: quotedWords(c.priceUsd),
         breakEven:
           c.breakEvenPriceUsd === undefined
-            ? t('worth.notForNothing')
-            : t('worth.upTo', { usd: aboutUsd(c.breakEvenPriceUsd) }),
+            ? td('worth.notForNothing')
+            : td('worth.upTo', { usd: aboutUsd(c.breakEvenPriceUsd) }),
         rules: [
           {
-            name: t('worth.ageTimesPrice'),
+            name: td('worth.ageTimesPrice'),
             figure: aboutUsd(rules.ageTimesPriceUsd),
-            says: t(`worth.${rules.ageTimesPriceSays}`),
+            says: td(`worth.${rules.ageTimesPriceSays}`),
           },
           {
-            name: t('worth.priceShare'),
-            figure: t('worth.share', { percent: plainNumber(words, 100 * rules.priceShareFrac, 0) }),
-            says: t(`worth.${rules.priceShareSays}`),
+            name: td('worth.priceShare'),
+            figure: td('worth.share', { percent: plainNumber(words, 100 * rules.priceShareFrac, 0) }),
+            says: td(`worth.${rules.priceShareSays}`),
           },
         ],
-        full: t(rules.fullSays === 'replace' ? 'worth.replace' : 'worth.repair'),
+        full: td(rules.fullSays === 'replace' ? 'worth.replace' : 'worth.repair'),
         differs: (rules.differs ?? []).map(told),
       },
     ];
@@ -256,12 +256,12 @@ export function investigateView(
   const base = chanceBase(listed.map(({ frac }) => frac));
   return {
     sentence: told(found.saying),
-    most: t('find.most', {
-      usd: found.mostUsd < LEAST_SAVING_USD ? t('find.nothing') : aboutUsd(found.mostUsd),
+    most: td('find.most', {
+      usd: found.mostUsd < LEAST_SAVING_USD ? td('find.nothing') : aboutUsd(found.mostUsd),
       name: nameOf(found.choiceId),
     }),
     causes: listed.map(({ cause, frac, choiceId }) =>
-      t('find.ifCause', {
+      td('find.ifCause', {
         cause: causeName(cause),
         chance: chanceWords(words, Math.min(1, frac), base),
         name: nameOf(choiceId),
@@ -269,13 +269,13 @@ export function investigateView(
     ),
     tests: found.tests.map((test) => ({
       what: told({ code: test.code }),
-      saves: test.savesUsd < LEAST_SAVING_USD ? t('find.nothing') : aboutUsd(test.savesUsd),
-      price: test.priceUsd === undefined ? t('find.noPrice') : quotedWords(test.priceUsd),
-      takes: test.minutes === undefined ? t('find.noTime') : t('find.minutes', { minutes: test.minutes }),
+      saves: test.savesUsd < LEAST_SAVING_USD ? td('find.nothing') : aboutUsd(test.savesUsd),
+      price: test.priceUsd === undefined ? td('find.noPrice') : quotedWords(test.priceUsd),
+      takes: test.minutes === undefined ? td('find.noTime') : td('find.minutes', { minutes: test.minutes }),
       verdict:
         test.netUsd !== undefined && test.netUsd > 0
-          ? t('find.worth')
-          : t(test.changesChoice ? 'find.notWorth' : 'find.sameChoice'),
+          ? td('find.worth')
+          : td(test.changesChoice ? 'find.notWorth' : 'find.sameChoice'),
     })),
   };
 }
@@ -324,7 +324,7 @@ export function flipMapView(comparison: Comparison): FlipMapView | undefined {
     rows: map.choiceIds.map((ids, r) => {
       const years = map.stayYears[r] ?? 0;
       return {
-        stay: t(years === 1 ? 'flip.year' : 'flip.years', { years }),
+        stay: td(years === 1 ? 'flip.year' : 'flip.years', { years }),
         sentence: flipSentence(ids, prices, years, (id) => keys.find((k) => k.id === id)?.name ?? id),
         cells: ids.map((id, k) => ({
           key: keys.findIndex((key) => key.id === id),
@@ -349,12 +349,12 @@ function flipSentence(
     if (last?.id === id) last.end = k;
     else spans.push({ id, end: k });
   });
-  const stay = t(years === 1 ? 'flip.year' : 'flip.years', { years });
-  if (spans.length === 1) return t('flip.always', { stay, name: nameOf(spans[0]?.id ?? '') });
+  const stay = td(years === 1 ? 'flip.year' : 'flip.years', { years });
+  if (spans.length === 1) return td('flip.always', { stay, name: nameOf(spans[0]?.id ?? '') });
   const parts = spans.map(({ id, end }, i) =>
     i === spans.length - 1
-      ? t('flip.then', { name: nameOf(id) })
-      : t('flip.upTo', { name: nameOf(id), usd: prices[end] ?? '' }),
+      ? td('flip.then', { name: nameOf(id) })
+      : td('flip.upTo', { name: nameOf(id), usd: prices[end] ?? '' }),
   );
-  return t('flip.sentence', { stay, parts: parts.join(', ') });
+  return td('flip.sentence', { stay, parts: parts.join(', ') });
 }

@@ -1,4 +1,5 @@
-import { t, tCode } from '@/components/words/words';
+import { td } from '@/components/words/decide-words';
+import { tCode } from '@/components/words/words';
 import type { ComparedChoice, Comparison, LoanQuote, WayToPay } from '@/lib/finance/comparison';
 import { quotedWords } from '@/lib/sheet/money-words';
 import type { Saying } from '@/lib/visit/wording';
@@ -49,8 +50,8 @@ export function waysView(comparison: Comparison, told: (saying: Saying) => strin
 
 function savingWords(choice: ComparedChoice): string {
   const usd = choice.energySavedPerMonthUsd ?? 0;
-  if (Math.abs(usd) < LEAST_MONTHLY_USD) return t('ways.savesNothing');
-  return t(usd > 0 ? 'ways.saves' : 'ways.costsMore', { usd: aboutUsd(Math.abs(usd)) });
+  if (Math.abs(usd) < LEAST_MONTHLY_USD) return td('ways.savesNothing');
+  return td(usd > 0 ? 'ways.saves' : 'ways.costsMore', { usd: aboutUsd(Math.abs(usd)) });
 }
 
 function wayViews(
@@ -60,24 +61,24 @@ function wayViews(
   told: (saying: Saying) => string,
 ): WayView[] {
   const own = {
-    ...(way.counted ? { counted: t('ways.counted') } : {}),
+    ...(way.counted ? { counted: td('ways.counted') } : {}),
     disclosures: way.disclosures.map(told),
     notes: way.notes.map(told),
   };
-  const lender = way.lender === undefined ? '' : t('ways.by', { lender: way.lender });
+  const lender = way.lender === undefined ? '' : td('ways.by', { lender: way.lender });
   const name = `${tCode(`option.financing.${way.kind}`)}${lender}`;
   if (way.promotion !== undefined) {
     const { paidInTime, notPaidInTime } = way.promotion;
     return [
       {
         key: `${at} in time`,
-        title: t('ways.inTime', { name }),
+        title: td('ways.inTime', { name }),
         ...own,
         ...loanView(paidInTime),
       },
       {
         key: `${at} not in time`,
-        title: t('ways.notInTime', { name }),
+        title: td('ways.notInTime', { name }),
         ...loanView(notPaidInTime),
         disclosures: [],
         notes: [],
@@ -85,7 +86,7 @@ function wayViews(
     ];
   }
   if (way.loan !== undefined) return [{ key: String(at), title: name, ...own, ...loanView(way.loan) }];
-  const cash = { label: t('ways.payNow'), text: quotedWords(choice.priceUsd) };
+  const cash = { label: td('ways.payNow'), text: quotedWords(choice.priceUsd) };
   return [{ key: String(at), title: name, ...own, rows: way.kind === 'cash' ? [cash] : [] }];
 }
 
@@ -94,18 +95,18 @@ function loanView(loan: LoanQuote): Pick<WayView, 'apr' | 'rows'> {
   return {
     apr:
       loan.apr.kind === 'rate'
-        ? t('ways.apr', { apr: (100 * loan.apr.fracPerYear).toFixed(2) })
-        : t('ways.aprNone'),
+        ? td('ways.apr', { apr: (100 * loan.apr.fracPerYear).toFixed(2) })
+        : td('ways.aprNone'),
     rows: [
       {
-        label: t(changes ? 'ways.firstPayment' : 'ways.payment'),
+        label: td(changes ? 'ways.firstPayment' : 'ways.payment'),
         text: quotedWords(loan.paymentUsd),
       },
-      { label: t('ways.term'), text: t('ways.months', { months: loan.termMonths }) },
-      { label: t('ways.down'), text: quotedWords(loan.downPaymentUsd) },
-      { label: t('ways.charge'), text: quotedWords(loan.financeChargeUsd) },
-      { label: t('ways.totalOfPayments'), text: quotedWords(loan.totalOfPaymentsUsd) },
-      { label: t('ways.totalPaid'), text: quotedWords(loan.totalPaidUsd) },
+      { label: td('ways.term'), text: td('ways.months', { months: loan.termMonths }) },
+      { label: td('ways.down'), text: quotedWords(loan.downPaymentUsd) },
+      { label: td('ways.charge'), text: quotedWords(loan.financeChargeUsd) },
+      { label: td('ways.totalOfPayments'), text: quotedWords(loan.totalOfPaymentsUsd) },
+      { label: td('ways.totalPaid'), text: quotedWords(loan.totalPaidUsd) },
     ],
   };
 }

@@ -5,7 +5,7 @@ import type { DriversView } from '@/components/appraisal/decide-view';
 import { NumberTable } from '@/components/charts/number-table';
 import { PressRow } from '@/components/form/pick-field';
 import { Titled } from '@/components/results/titled';
-import { t } from '@/components/words/words';
+import { td } from '@/components/words/decide-words';
 
 /** What moves the saving of a choice most: a bar for each thing that is not known, all on one axis. */
 export function DriversPanel(props: { readonly view: DriversView }) {
@@ -14,10 +14,10 @@ export function DriversPanel(props: { readonly view: DriversView }) {
   const shown = choices.find(({ id }) => id === picked) ?? choices.find(({ id }) => id === firstId);
   if (shown === undefined) return null;
   return (
-    <Titled title={t('moves.title')} level={2} className="panel min-w-0">
+    <Titled title={td('moves.title')} level={2} className="panel min-w-0">
       {choices.length < 2 ? null : (
         <fieldset className="mt-2 min-w-0 no-print">
-          <legend className="font-medium">{t('moves.which')}</legend>
+          <legend className="font-medium">{td('moves.which')}</legend>
           <PressRow
             name="moves-choice"
             options={choices.map(({ id, name }) => ({ value: id, words: name }))}
@@ -27,13 +27,13 @@ export function DriversPanel(props: { readonly view: DriversView }) {
         </fieldset>
       )}
       <p className="mt-2 font-semibold">{shown.sentence}</p>
-      <p className="text-soft">{t('moves.note')}</p>
+      <p className="text-soft">{td('moves.note')}</p>
       <ul className="mt-3 grid gap-3">
         {shown.rows.map((row) => (
           <li key={row.name}>
             <div className="flex flex-wrap justify-between gap-x-4">
               <span>{row.name}</span>
-              <span className="font-semibold">{t('moves.span', { low: row.low, high: row.high })}</span>
+              <span className="font-semibold">{td('moves.span', { low: row.low, high: row.high })}</span>
             </div>
             <div aria-hidden="true" className="relative mt-1 h-6 bg-plum-wash">
               <div className="absolute inset-y-0 w-0.5 bg-edge" style={{ left: percent(zero) }} />
@@ -60,10 +60,10 @@ export function DriversPanel(props: { readonly view: DriversView }) {
           </span>
         ))}
       </div>
-      <p className="text-soft">{t('moves.axis')}</p>
+      <p className="text-soft">{td('moves.axis')}</p>
       <NumberTable
-        caption={t('moves.title')}
-        header={[t('moves.thing'), t('moves.low'), t('moves.high')]}
+        caption={td('moves.title')}
+        header={[td('moves.thing'), td('moves.low'), td('moves.high')]}
         rows={shown.rows.map((row) => [row.name, row.low, row.high])}
       />
     </Titled>

@@ -1,13 +1,13 @@
 import type { InvestigateView } from '@/components/appraisal/decide-view';
 import { ScrollBox } from '@/components/results/scroll-box';
 import { Titled } from '@/components/results/titled';
-import { t } from '@/components/words/words';
+import { td } from '@/components/words/decide-words';
 
 /** Whether finding out more before choosing is worth its money, test by test. */
 export function FindOutPanel(props: { readonly view: InvestigateView }) {
   const { sentence, most, causes, tests } = props.view;
   return (
-    <Titled title={t('find.title')} level={2} className="panel min-w-0">
+    <Titled title={td('find.title')} level={2} className="panel min-w-0">
       <p className="mt-1 text-lg font-semibold">{sentence}</p>
       {most === undefined ? null : <p className="mt-1">{most}</p>}
       {causes.length === 0 ? null : (
@@ -19,23 +19,23 @@ export function FindOutPanel(props: { readonly view: InvestigateView }) {
       )}
       {tests.length === 0 ? null : (
         <>
-          <p className="mt-3 text-soft">{t('find.caption')}</p>
-          <ScrollBox title={t('find.tests')}>
+          <p className="mt-3 text-soft">{td('find.caption')}</p>
+          <ScrollBox title={td('find.tests')}>
             <table className="w-full">
-              <caption className="sr-only">{t('find.tests')}</caption>
+              <caption className="sr-only">{td('find.tests')}</caption>
               <thead>
                 <tr className="border-b-2 border-ink align-bottom">
                   <th scope="col" className="p-2 text-left">
-                    {t('find.what')}
+                    {td('find.what')}
                   </th>
                   <th scope="col" className="p-2 text-right">
-                    {t('find.saves')}
+                    {td('find.saves')}
                   </th>
                   <th scope="col" className="p-2 text-right">
-                    {t('find.price')}
+                    {td('find.price')}
                   </th>
                   <th scope="col" className="p-2 text-right">
-                    {t('find.takes')}
+                    {td('find.takes')}
                   </th>
                 </tr>
               </thead>

@@ -3,7 +3,7 @@ import { KindMark } from '@/components/compare/choice-table';
 import { ScrollBox } from '@/components/results/scroll-box';
 import { Titled } from '@/components/results/titled';
 import { Fold } from '@/components/visit/fold';
-import { t } from '@/components/words/words';
+import { td } from '@/components/words/decide-words';
 
 /** Ground of a choice on the map: a pattern of its own, so that a black-and-white copy tells them apart. */
 const GROUNDS = [
@@ -24,8 +24,8 @@ export function FlipMap(props: { readonly view: FlipMapView }) {
   const { repair, prices, rows, keys } = props.view;
   const used = keys.filter((_, i) => rows.some((row) => row.cells.some((cell) => cell.key === i)));
   return (
-    <Titled title={t('flip.title')} level={2} className="panel min-w-0">
-      <p className="mt-1">{t('flip.what', { repair })}</p>
+    <Titled title={td('flip.title')} level={2} className="panel min-w-0">
+      <p className="mt-1">{td('flip.what', { repair })}</p>
       <ul className="mt-2 grid gap-1">
         {used.map((key) => (
           <li key={key.id} className="flex items-center gap-2">
@@ -42,14 +42,14 @@ export function FlipMap(props: { readonly view: FlipMapView }) {
           </li>
         ))}
       </ul>
-      <p className="mt-2 text-soft">{t('flip.caption', { repair })}</p>
-      <ScrollBox title={t('flip.title')}>
+      <p className="mt-2 text-soft">{td('flip.caption', { repair })}</p>
+      <ScrollBox title={td('flip.title')}>
         <table className="w-full text-center">
-          <caption className="sr-only">{t('flip.caption', { repair })}</caption>
+          <caption className="sr-only">{td('flip.caption', { repair })}</caption>
           <thead>
             <tr>
               <th scope="col" className="p-1 text-left">
-                {t('flip.stay')}
+                {td('flip.stay')}
               </th>
               {prices.map((price) => (
                 <th key={price} scope="col" className="p-1 font-normal">
@@ -70,7 +70,7 @@ export function FlipMap(props: { readonly view: FlipMapView }) {
                     className={`print-ink border border-edge p-1 ${groundOf(cell.key)} ${cell.here ? 'outline-4 -outline-offset-4 outline-ink' : ''}`}
                   >
                     <span className="bg-leaf px-1 font-bold">{keys[cell.key]?.letter}</span>
-                    {cell.here ? <span className="sr-only">, {t('flip.here')}</span> : null}
+                    {cell.here ? <span className="sr-only">, {td('flip.here')}</span> : null}
                   </td>
                 ))}
               </tr>
@@ -78,8 +78,8 @@ export function FlipMap(props: { readonly view: FlipMapView }) {
           </tbody>
         </table>
       </ScrollBox>
-      <p className="text-soft">{t('flip.hereNote')}</p>
-      <Fold title={t('flip.inWords')}>
+      <p className="text-soft">{td('flip.hereNote')}</p>
+      <Fold title={td('flip.inWords')}>
         <ul className="list-disc pl-6">
           {rows.map((row) => (
             <li key={row.stay}>{row.sentence}</li>

@@ -1,27 +1,27 @@
 import type { LaterView } from '@/components/appraisal/decide-view';
 import { Titled } from '@/components/results/titled';
-import { t } from '@/components/words/words';
+import { td } from '@/components/words/decide-words';
 
 /** The total for every year in which it could be replaced, the lowest marked in words. */
 export function LaterPanel(props: { readonly view: LaterView }) {
   const { sentences, rows } = props.view;
   return (
-    <Titled title={t('later.title')} level={2} className="panel min-w-0">
+    <Titled title={td('later.title')} level={2} className="panel min-w-0">
       {sentences.map((sentence, i) => (
         <p key={sentence} className={i === 0 ? 'mt-1 text-lg font-semibold' : 'mt-1'}>
           {sentence}
         </p>
       ))}
-      <p className="text-soft">{t('later.note')}</p>
+      <p className="text-soft">{td('later.note')}</p>
       <table className="mt-2 w-full">
-        <caption className="sr-only">{t('later.title')}</caption>
+        <caption className="sr-only">{td('later.title')}</caption>
         <thead>
           <tr className="border-b-2 border-ink">
             <th scope="col" className="w-40 p-1 text-left">
-              {t('later.when')}
+              {td('later.when')}
             </th>
             <th scope="col" className="p-1 text-left">
-              {t('later.total')}
+              {td('later.total')}
             </th>
           </tr>
         </thead>

@@ -1,12 +1,12 @@
 import type { RepairWorth } from '@/components/appraisal/decide-view';
 import { Titled } from '@/components/results/titled';
-import { t } from '@/components/words/words';
+import { td } from '@/components/words/decide-words';
 
 /** Each repair's price against what it may cost, and the rules of thumb beside the full answer. */
 export function RepairWorthPanel(props: { readonly repairs: readonly RepairWorth[] }) {
   return (
-    <Titled title={t('worth.title')} level={2} className="panel min-w-0">
-      <p className="mt-1 text-soft">{t('worth.note')}</p>
+    <Titled title={td('worth.title')} level={2} className="panel min-w-0">
+      <p className="mt-1 text-soft">{td('worth.note')}</p>
       <div className="mt-2 grid gap-6 lg:grid-cols-2">
         {props.repairs.map((repair) => (
           <section key={repair.id} aria-labelledby={`worth-${repair.id}`}>
@@ -14,19 +14,19 @@ export function RepairWorthPanel(props: { readonly repairs: readonly RepairWorth
               {repair.name}
             </h3>
             <dl className="rows mt-1">
-              <Line name={t('worth.price')} text={repair.price} quoted />
-              <Line name={t('worth.breakEven')} text={repair.breakEven} />
+              <Line name={td('worth.price')} text={repair.price} quoted />
+              <Line name={td('worth.breakEven')} text={repair.breakEven} />
               {repair.rules.map((rule) => (
                 <Line
                   key={rule.name}
                   name={rule.name}
-                  text={t('worth.says', { figure: rule.figure, says: rule.says })}
+                  text={td('worth.says', { figure: rule.figure, says: rule.says })}
                 />
               ))}
-              <Line name={t('worth.full')} text={repair.full} />
+              <Line name={td('worth.full')} text={repair.full} />
             </dl>
             {repair.differs.length === 0 ? (
-              <p className="mt-2">{t('worth.agree')}</p>
+              <p className="mt-2">{td('worth.agree')}</p>
             ) : (
               <ul className="mt-2 list-disc pl-6">
                 {repair.differs.map((sentence) => (

@@ -1,5 +1,6 @@
 'use client';
 
+import dynamic from 'next/dynamic';
 import { useDraftState, useDraftStore, useFieldEntry } from '@/components/draft/draft-context';
 import { type DraftValue, listAt, textAt, withValue } from '@/components/draft/draft-tree';
 import { FuelFields } from '@/components/energy/fuel-fields';
@@ -9,10 +10,11 @@ import { NumberField } from '@/components/form/number-field';
 import { PickField } from '@/components/form/pick-field';
 import { t, tCode } from '@/components/words/words';
 import { blankLine } from './blank-line';
-import { ChoiceFields } from './choice-fields';
 import { Fold, Group } from './fold';
 import { freeId } from './readings-part';
 import { goTo } from './use-place';
+
+const ChoiceFields = dynamic(() => import('./choice-fields').then((m) => m.ChoiceFields));
 
 /** What things cost and what the customer may choose. */
 export function MoneyPart(props: { readonly entry: number | undefined }) {

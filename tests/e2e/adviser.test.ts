@@ -67,7 +67,7 @@ test('wiring: a rate tried by its button changes the totals, and one out of its 
 test('wiring: a promotion set beside the loan shows both endings, each with its APR', async () => {
   const { page, trouble } = await watchedPage(browser);
   await page.goto(`/visits/${ID}/compare`);
-  const fold = page.locator('details').filter({ hasText: 'New 3-ton' }).first();
+  const fold = page.locator('details').filter({ hasText: 'Add another way to pay' }).last();
   await fold.locator('summary').click();
   await fold.getByRole('button', { name: 'Add another way to pay' }).click();
   const other = fold.getByRole('group', { name: 'Another way to pay, 1' });
@@ -105,7 +105,9 @@ test('wiring: the customer’s view leaves nothing of part prices, notes and fil
   await page.evaluate(() => {
     for (const fold of document.querySelectorAll('details')) fold.open = true;
   });
-  await page.evaluate(() => window.scrollTo(0, document.body.scrollHeight));
+  for (const title of [/^Total over your/, 'How the cost adds up']) {
+    await page.getByRole('heading', { name: title }).scrollIntoViewIfNeeded();
+  }
   await page.getByRole('heading', { name: 'What moves the answer most' }).waitFor();
   expect(await breaches(page)).toEqual([]);
   expect(await tooWide(page)).toBeLessThanOrEqual(0);
@@ -125,6 +127,7 @@ test('wiring: a price filled from the price book stands in lines that can be cha
     .first();
   const labels = fold.locator('input[id*="priceLines"][id$=".label"]');
   const valuesOf = () => labels.evaluateAll((boxes) => boxes.map((box) => (box as HTMLInputElement).value));
+  await labels.first().waitFor();
   const before = await valuesOf();
   await fold.getByRole('button', { name: 'Fill the price from the price book' }).click();
   await fold.getByText(/^Filled from the price book \(invented prices\)/).waitFor();

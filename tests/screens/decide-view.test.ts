@@ -3,7 +3,8 @@ import { describe, expect, test } from 'vitest';
 import { answerView } from '@/components/appraisal/answer-view';
 import { chanceView } from '@/components/appraisal/chance-view';
 import type { AnswerView } from '@/components/appraisal/view';
-import en from '@/components/words/en.json';
+import decide from '@/components/words/decide.json';
+import words from '@/components/words/en.json';
 import type { Appraisal } from '@/lib/appraise/appraisal';
 import { appraise } from '@/lib/appraise/appraise';
 import { simulate } from '@/lib/finance/simulate';
@@ -23,6 +24,8 @@ function shown(visit: Visit): { appraisal: Appraisal; view: AnswerView } {
   const appraisal = appraise(visit);
   return { appraisal, view: answerView(appraisal, composeSheet({ ...appraisal, locale: 'en' })) };
 }
+
+const en = { ...words, ...decide };
 
 const DEMOS = ['restricted-orifice', 'end-of-life', 'few-readings', 'healthy', 'short-stay'];
 const all = DEMOS.map((name) => ({ name, ...shown(demo(name)) }));
