@@ -1,5 +1,5 @@
 import type { TriedRate } from '@/components/appraisal/tried-rates';
-import { type Draft, listAt, textAt, withValue } from '@/components/draft/draft-tree';
+import { type Draft, listAt, textAt, valueAt, withValue } from '@/components/draft/draft-tree';
 
 /** A rate is told apart to a hundredth of a percent. */
 const DIGITS = 6;
@@ -16,4 +16,13 @@ export function withRate(draft: Draft, rate: TriedRate, likely: number, source: 
   const own = { key: rate.key, low: at(rate.low), likely: at(rate.likely), high: at(rate.high), source };
   const others = listAt(draft, 'assumptions').filter((a) => textAt(a, 'key') !== rate.key);
   return withValue(draft, 'assumptions', [...others, own]);
+}
+
+/** Likely value of a rate as the draft has it, else as it counts. Check: tests/screens/assumption-draft.test.ts */
+export function likelyOf(draft: Draft, rate: TriedRate): number {
+  const own = valueAt(
+    listAt(draft, 'assumptions').find((a) => textAt(a, 'key') === rate.key),
+    'likely',
+  );
+  return typeof own === 'number' ? own : rate.likely;
 }

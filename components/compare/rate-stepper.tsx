@@ -2,11 +2,11 @@
 
 import { useId, useState } from 'react';
 import type { TriedRate } from '@/components/appraisal/tried-rates';
-import { useDraftStore } from '@/components/draft/draft-context';
+import { useDraftState, useDraftStore } from '@/components/draft/draft-context';
 import { LessMore, Slider } from '@/components/form/stepper';
 import { t } from '@/components/words/words';
 import { parseNumber } from '@/lib/visit/parse-number';
-import { withRate } from './assumption-draft';
+import { likelyOf, withRate } from './assumption-draft';
 
 const PER_PERCENT = 0.01;
 /** Percent a year; money that grows faster than this is no longer a household's. Ours. */
@@ -19,7 +19,9 @@ export function RateStepper(props: { readonly rate: TriedRate }) {
   const id = useId();
   const store = useDraftStore();
   const [typed, setTyped] = useState<string | undefined>(undefined);
-  const now = Number((rate.likely / PER_PERCENT).toFixed(2));
+  // What was just set stands in the draft before the engine has answered.
+  const likely = useDraftState((s) => likelyOf(s.draft, rate));
+  const now = Number((likely / PER_PERCENT).toFixed(2));
   const label = t(`try.${rate.key}`);
   const put = (percent: number) => {
     const inside = Math.min(LIMITS.max, Math.max(LIMITS.min, percent));

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { triedRates } from '@/components/appraisal/tried-rates';
-import { withRate } from '@/components/compare/assumption-draft';
+import { likelyOf, withRate } from '@/components/compare/assumption-draft';
 import type { Draft } from '@/components/draft/draft-tree';
 import { readDraft } from '@/lib/visit/read-visit';
 import { SCHEMA_VERSION } from '@/lib/visit/visit';
@@ -22,6 +22,7 @@ test('wiring: a rate tried at the table moves its range along, replaces the one 
   const once = withRate(draft, rate, 0.06, 'tried at the table');
   const [before] = triedRates(readDraft(once).visit ?? never()).filter((r) => r.key === rate.key);
   expect(before).toEqual({ key: rate.key, low: 0.04, likely: 0.06, high: 0.09 });
+  expect([likelyOf(draft, rate), likelyOf(once, rate)]).toEqual([0.05, 0.06]);
   const twice = withRate(once, before ?? never(), 0.055, 'tried at the table');
   const reading = readDraft(twice);
   expect(reading.issues).toEqual([]);
