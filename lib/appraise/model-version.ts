@@ -11,6 +11,8 @@
  *        a bulged capacitor, a frozen coil, a blower at rest, escaping refrigerant and a knocking compressor count as
         evidence for their causes;
         whether a heat balance is void hangs on what was read alone, so that less sure instruments never narrow a loss;
+        the discharge temperature to expect in cooling no longer takes its superheat from the heating rule where no
+        cooling target is published;
         dated first payments, promotions and rebates against a loan count;
  *        the simulation reads each draw's yearly cost at its own capacity, power and need of the house instead of going
  *        straight between the ends, with the losses of capacity and power independent

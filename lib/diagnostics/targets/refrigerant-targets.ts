@@ -182,14 +182,22 @@ function heatingRule(context: RunContext): { value: number; low: number; high: n
   return { value, low: value - toleranceFd, high: value + toleranceFd };
 }
 
-/** Superheat a healthy unit would have here, for computed targets; wide where no rule is published. */
+/**
+ * Superheat a healthy unit would have here, for computed targets; wide where no rule is published. A heating rule never
+ * stands in for cooling.
+ *
+ * Source: data/targets.json, coolingSuperheatUnpublished and heatingSuperheatUnpublished, status assumption
+ * Check: tests/diagnostics/targets/refrigerant-targets.test.ts, tests/diagnostics/causes/at-target.test.ts
+ */
 export function healthySuperheat(context: RunContext): Uncertain {
   const answer = superheatTarget(context);
   if ('value' in answer) {
     const sd = Math.min(answer.value - answer.low, answer.high - answer.value) / BAND;
     return { value: answer.value, sd };
   }
-  return heatingOrificeSuperheat(context);
+  if (context.run.mode === 'heating') return heatingOrificeSuperheat(context);
+  const { valueFd, sdFd, dashFd, dashSdFd } = data.coolingSuperheatUnpublished;
+  return answer.note.code === 'noTargetDash' ? { value: dashFd, sd: dashSdFd } : { value: valueFd, sd: sdFd };
 }
 
 /**

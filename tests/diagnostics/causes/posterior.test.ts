@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { FeatureId } from '@/lib/diagnostics/causes/feature';
+import { type FeatureId, featureIds } from '@/lib/diagnostics/causes/feature';
 import { hypothesesOf } from '@/lib/diagnostics/causes/hypotheses';
 import type { EvidenceRun } from '@/lib/diagnostics/causes/likelihood';
 import { posteriorOf, ranked, runLikelihood } from '@/lib/diagnostics/causes/posterior';
@@ -79,6 +79,59 @@ describe('chances of the causes', () => {
       }),
       { seed: 42, numRuns: 25 },
     );
+  });
+
+  // Not "never raises a chance": what speaks against one fault leaves more to the others (Bayes scales to 1).
+  it('property: a reading at its target never raises the odds of any story against nothing wrong', () => {
+    const anyFeature = fc.record({
+      id: fc.constantFrom(...featureIds),
+      residual: fc.double({ min: -20, max: 20, noNaN: true }),
+      sd: fc.double({ min: 0.02, max: 10, noNaN: true }),
+    });
+    const anyRun = fc.record({
+      mode: fc.constantFrom('cooling' as const, 'heating' as const),
+      features: fc.uniqueArray(anyFeature, { maxLength: 8, selector: ({ id }) => id }),
+      metering: fc.constantFrom('txv' as const, 'fixedOrifice' as const, undefined),
+    });
+    const oddsAgainstNone = (runs: readonly EvidenceRun[]): Float64Array => {
+      const { weighed } = posteriorOf(
+        hypotheses,
+        runs.map((one) => runLikelihood(hypotheses, one)),
+      );
+      const none = Math.log(weighed[0]?.chance ?? Number.NaN);
+      return Float64Array.from(weighed, ({ chance }) => Math.log(chance) - none);
+    };
+    let compared = 0;
+    fc.assert(
+      fc.property(
+        fc.array(anyRun, { minLength: 1, maxLength: 3 }),
+        fc.constantFrom(...featureIds),
+        fc.double({ min: 0.02, max: 10, noNaN: true }),
+        (drawn, id, sd) => {
+          const runs = drawn.map(({ mode, metering, features }, i): EvidenceRun => {
+            const others = features.filter((feature) => i > 0 || feature.id !== id);
+            return {
+              runId: `r${i}`,
+              mode,
+              features: others.map((feature) => ({ ...feature, readingId: feature.id })),
+              ...(metering === undefined ? {} : { metering }),
+            };
+          });
+          const [first, ...rest] = runs as [EvidenceRun, ...EvidenceRun[]];
+          const read = { ...first, features: [...first.features, { id, readingId: id, residual: 0, sd }] };
+          const [without, withIt] = [oddsAgainstNone(runs), oddsAgainstNone([read, ...rest])];
+          // chances too small for a double say nothing
+          const rose = hypotheses.filter((_, i) => {
+            const [was, is] = [without[i] ?? 0, withIt[i] ?? 0];
+            return Number.isFinite(was) && Number.isFinite(is) && is > was + 1e-9;
+          });
+          compared += without.filter(Number.isFinite).length;
+          expect(rose.map(({ parts }) => parts.map(({ key }) => key))).toEqual([]);
+        },
+      ),
+      { seed: 44, numRuns: 300 },
+    );
+    expect(compared).toBeGreaterThan(20_000);
   });
 
   it('property: readings at their targets never lower the chance of nothing wrong', () => {

@@ -75,6 +75,15 @@ describe('superheat', () => {
     expect([at(17).value, at(60).value, at(90).value]).toEqual([0, 22.4, 25]);
     expect(healthySuperheat(contextOfRun(summer, fixed)).sd).toBeLessThan(4);
   });
+
+  // California Energy Commission 2008, read: 105 F outdoors and 58 F wet bulb is a dash, a target below 5 F.
+  it('outside: a heating rule never stands in for cooling: hot and dry, fixed metering has next to no superheat', () => {
+    const hotAndDry = { mode: 'cooling', outdoorAirF: 105, returnAirF: 76, returnWetBulbF: 58 } as const;
+    expect(superheatTarget(contextOfRun(hotAndDry, fixed))).toMatchObject({ note: { code: 'noTargetDash' } });
+    expect(healthySuperheat(contextOfRun(hotAndDry, fixed)).value).toBeLessThan(5);
+    const beyond = contextOfRun({ ...hotAndDry, outdoorAirF: 120 }, fixed);
+    expect(healthySuperheat(beyond)).toEqual({ value: 10, sd: 6 });
+  });
 });
 
 describe('subcooling', () => {
