@@ -15,6 +15,7 @@
         cooling target is published;
         dated first payments, promotions and rebates against a loan count;
  *        the simulation reads each draw's yearly cost at its own capacity, power and need of the house instead of going
- *        straight between the ends, with the losses of capacity and power independent
+ *        straight between the ends, with the losses of capacity and power independent;
+        readings that cannot all be true are left out of the causes, and no cause is found by them
  */
 export const MODEL_VERSION = '1.1.0';

@@ -1,7 +1,7 @@
 import type { Mode } from '../visit/run';
 import type { Visit } from '../visit/visit';
 import { type CauseRun, causesOfVisit } from './causes/causes-of-visit';
-import { featuresOfRun } from './causes/features-of-run';
+import { evidenceOfRun } from './causes/features-of-run';
 import { deriveRun } from './derived/derive-run';
 import { weighedReadings } from './explain/weighed-readings';
 import type { FaultConditions } from './fault-effects/fault-conditions';
@@ -110,7 +110,7 @@ function readRun(context: RunContext): ReadRun {
     ...refrigerantConflicts(context, derived),
     ...airConflicts(context, derived),
   ];
-  const features = featuresOfRun({ context, derived, targets, noTargets, flags });
+  const weighed = evidenceOfRun({ context, derived, targets, noTargets, flags });
   return {
     context,
     findings: {
@@ -122,7 +122,7 @@ function readRun(context: RunContext): ReadRun {
       noTargets,
       measuring: measuringOfRun(context, derived, targets),
       plain: plainReadings(targets, flags),
-      weighed: weighedReadings(run, derived, features),
+      weighed: weighedReadings(run, derived, weighed.features),
     },
     flags,
     evidence: runEvidence(context, derived, flags),
@@ -130,12 +130,7 @@ function readRun(context: RunContext): ReadRun {
       context,
       derived,
       targets,
-      evidence: {
-        runId: run.id,
-        mode: run.mode,
-        features,
-        ...(context.visit.unit.metering === undefined ? {} : { metering: context.visit.unit.metering }),
-      },
+      evidence: weighed,
     },
   };
 }

@@ -156,6 +156,7 @@ export type NextReading = {
   readonly readings: readonly string[];
   /** Share of the uncertainty about the cause it is expected to take away. */
   readonly gainFrac: number;
+  /** None where readings in conflict are to be taken again (`next.readAgain`, gain 0). */
   readonly outcomes: readonly {
     readonly outcome: 'low' | 'normal' | 'high' | 'yes' | 'no';
     readonly chance: number;

@@ -28,7 +28,8 @@ export type CauseChances = {
 export function causeChances(findings: Pick<Findings, 'causes' | 'loss' | 'suspectedCause'>): CauseChances {
   const suspected = findings.suspectedCause?.cause;
   const found = findings.causes;
-  if (found === undefined || found.verdict === 'tooFewReadings') {
+  const isUnweighed = found?.verdict === 'unclear' && found.causes.length === 0;
+  if (found === undefined || found.verdict === 'tooFewReadings' || isUnweighed) {
     return suspected === undefined
       ? { basis: 'unnamed', causes: [{ frac: 1 }], explainedFrac: exactEstimate(1) }
       : { basis: 'suspicion', causes: [{ cause: suspected, frac: 1 }], explainedFrac: exactEstimate(1) };

@@ -52,6 +52,7 @@ export function investigate(s: Situation): Investigate {
     return { cause, frac, choiceId, totalsUsd: Object.fromEntries(costs.map((usd, k) => [idOf(k), usd])) };
   });
   const tests = causes.nextReadings
+    .filter(({ outcomes }) => outcomes.length > 0)
     .map((next) => testWorth(next, table, s))
     .sort((a, b) => (b.netUsd ?? b.savesUsd) - (a.netUsd ?? a.savesUsd));
   return {

@@ -11,7 +11,7 @@ import { evidenceOfCause } from './evidence-of-cause';
 import type { FeatureId, SeverityWord } from './feature';
 import { hypothesesOf, possibleCauses } from './hypotheses';
 import type { EvidenceRun } from './likelihood';
-import { nextReadings } from './next-reading';
+import { conflictsOf, nextReadings } from './next-reading';
 import { type Posterior, posteriorOf, type RunLikelihood, ranked, runLikelihood } from './posterior';
 
 /** A run with its evidence, as the causes need it. */
@@ -22,6 +22,7 @@ export type CausesOfVisit = {
   readonly found: CausesFound;
   /** Chances for the unit as found. */
   readonly asFound: Posterior;
+  /** By the readings that counted, before what is said of those in conflict. */
   readonly asFoundVerdict: CauseVerdict;
   /** Chances from each run alone, in the order of the runs. */
   readonly byRun: readonly { readonly posterior: Posterior; readonly verdict: CauseVerdict }[];
@@ -41,6 +42,8 @@ const TELLING: ReadonlySet<FeatureId> = new Set([
 ]);
 const LEAST_TELLING = 3;
 const FOUND = 0.5;
+/** From few readings, or beside readings in conflict. */
+const FOUND_IN_DOUBT = 0.7;
 const LEAST_SHOWN = 0.01;
 /** A cause first shown and now below this is gone. */
 const GONE = 0.35;
@@ -70,26 +73,29 @@ export function causesOfVisit(visit: Visit, runs: readonly CauseRun[]): CausesOf
     const posterior = posteriorOf(hypotheses, own === undefined ? [] : [own]);
     return { posterior, verdict: verdictOf(posterior, [run]) };
   });
+  const evidence = counted.map((run) => run.evidence);
+  const verdict = told(asFoundVerdict, evidence);
   const found: CausesFound = {
-    verdict: asFoundVerdict,
+    verdict,
     noFaultProbability: asFound.chances.get('none') ?? 0,
     causes: asFoundVerdict === 'tooFewReadings' ? [] : causeFindings(visit, counted, asFound),
     nextReadings: nextReadings({
       posterior: asFound,
-      runs: counted.map((run) => run.evidence),
+      runs: evidence,
       mode: nextMode(visit, counted),
       metering: visit.unit.metering,
       isHeatPump: visit.unit.kind === 'heatPump',
       possible: possibleCauses(visit),
+      hasProperties: visit.unit.refrigerant !== undefined,
     }),
     byRun: runs.map((run, i) => ({
       runId: run.evidence.runId,
-      verdict: byRun[i]?.verdict ?? 'tooFewReadings',
+      verdict: told(byRun[i]?.verdict ?? 'tooFewReadings', [run.evidence]),
       top: topOf(byRun[i]?.posterior, 3),
     })),
     resolved: resolvedCauses(runs, byRun),
     comparisons: comparisons(runs),
-    notes: notesOf(visit, counted, asFoundVerdict),
+    notes: notesOf(visit, evidence, verdict),
   };
   return { found, asFound, asFoundVerdict, byRun };
 }
@@ -107,9 +113,15 @@ function verdictOf(posterior: Posterior, runs: readonly CauseRun[]): CauseVerdic
   );
   const top = ranked(posterior).find(({ cause }) => cause !== 'none');
   const enough = telling.size >= LEAST_TELLING;
-  if (top !== undefined && top.chance >= (enough ? FOUND : 0.7) && runs.length > 0) return 'found';
+  const isSure = enough && conflictsOf(runs.map((run) => run.evidence)).length === 0;
+  if (top !== undefined && top.chance >= (isSure ? FOUND : FOUND_IN_DOUBT) && runs.length > 0) return 'found';
   if (!enough) return 'tooFewReadings';
   return (posterior.chances.get('none') ?? 0) >= FOUND ? 'noFaultFound' : 'unclear';
+}
+
+/** Readings in conflict never say that all is well, nor that too little was read: they are to be read again. */
+function told(verdict: CauseVerdict, runs: readonly EvidenceRun[]): CauseVerdict {
+  return verdict !== 'found' && conflictsOf(runs).length > 0 ? 'unclear' : verdict;
 }
 
 function topOf(
@@ -233,8 +245,12 @@ function nextMode(visit: Visit, runs: readonly CauseRun[]): Mode {
   return runs.at(-1)?.evidence.mode ?? (visit.unit.kind === 'heatPump' ? 'heating' : 'cooling');
 }
 
-function notesOf(visit: Visit, runs: readonly CauseRun[], verdict: CauseVerdict): readonly Saying[] {
-  const notes: Saying[] = [];
+function notesOf(visit: Visit, runs: readonly EvidenceRun[], verdict: CauseVerdict): readonly Saying[] {
+  const code = verdict === 'unclear' ? 'unclearByConflict' : 'conflictLeftOut';
+  const notes: Saying[] = conflictsOf(runs).map((flag) => ({
+    code,
+    values: { readings: flag.readings.join(', ') },
+  }));
   if (verdict === 'tooFewReadings') notes.push({ code: 'tooFewReadings' });
   if (visit.unit.metering === undefined && runs.length > 0) notes.push({ code: 'meteringWeighedBoth' });
   return notes;

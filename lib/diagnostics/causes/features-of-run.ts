@@ -6,9 +6,11 @@ import { type RunContext, reading } from '../run-context';
 import type { NoTarget } from '../targets/build-target';
 import { healthyAt } from '../targets/healthy-state';
 import { heatingOrificeSuperheat } from '../targets/refrigerant-targets';
+import { countedConflicts, isInConflict } from './conflicting-readings';
 import table from './data/features.json';
 import type { FeatureId, FeatureReading } from './feature';
 import { flowAgainstPower, flowAgainstSize, wetEfficiency } from './flow-features';
+import type { EvidenceRun } from './likelihood';
 
 const { expectations } = table;
 
@@ -25,11 +27,15 @@ export type FeatureInput = {
  * Evidence of one run: every reading for which a healthy value can be stated, less that value.
  *
  * @param input  run with its derived values, targets and flags
- * @returns residuals with the uncertainty of reading and target together; a reading in conflict is kept but made weak
+ * @returns residuals with the uncertainty of reading and target together; what rests on readings in conflict is left out
  * Where no target is published an expectation of data/features.json stands in, wide and for the causes only.
  * Check: tests/diagnostics/causes/features-of-run.test.ts
  */
 export function featuresOfRun(input: FeatureInput): readonly FeatureReading[] {
+  return everyFeature(input).filter(({ id }) => !isInConflict(id, input.context, input.flags));
+}
+
+function everyFeature(input: FeatureInput): readonly FeatureReading[] {
   const wet = isSuctionWet(input);
   const found = [
     saturation(input, 'evaporating'),
@@ -54,7 +60,9 @@ export function featuresOfRun(input: FeatureInput): readonly FeatureReading[] {
     wet ? undefined : fromExpectation(input, 'valveRise', 'reversingValveRiseFd', expectations.valveRise),
     powerFactorFeature(input),
   ].filter((feature) => feature !== undefined);
-  return found.map((feature) => ({ ...feature, sd: feature.sd * widening(input, feature) }));
+  const notSteady = input.flags.some((flag) => flag.code === 'notSteady');
+  const widening = notSteady ? table.notSteadyWidening.factor : 1;
+  return found.map((feature) => ({ ...feature, sd: feature.sd * widening }));
 }
 
 /** Liquid may be in the suction line: what hangs on the gas leaving the compressor says nothing then. */
@@ -237,59 +245,22 @@ function powerFactorFeature(input: FeatureInput): FeatureReading | undefined {
   };
 }
 
-const COIL_FLOW = [
-  'dischargeLineF',
-  'liquidLineF',
-  'suctionPsig',
-  'dischargePsig',
-  'supplyAirF',
-  'returnAirF',
-];
-
-/** Readings a feature rests on; enough to tell whether a conflict touches it. */
-const RESTS_ON: Readonly<Record<FeatureId, readonly string[]>> = {
-  evaporating: ['suctionPsig'],
-  condensing: ['dischargePsig', 'liquidPsig'],
-  superheat: ['suctionPsig', 'suctionLineF'],
-  subcooling: ['liquidLineF', 'dischargePsig', 'liquidPsig'],
-  liquidApproach: ['liquidLineF'],
-  discharge: ['dischargeLineF'],
-  power: ['outdoorUnitW', 'compressorA', 'outdoorUnitA', 'lineV'],
-  airDifference: ['supplyAirF', 'returnAirF'],
-  airflow: ['airflowCfm', 'grilleFaceFpm', 'heatRiseSupplyF'],
-  efficiency: ['dischargeLineF', 'suctionLineF', 'suctionPsig', 'dischargePsig'],
-  capacityGap: [
-    'dischargeLineF',
-    'suctionLineF',
-    'liquidLineF',
-    'suctionPsig',
-    'dischargePsig',
-    'supplyAirF',
-    'returnAirF',
-  ],
-  coilFlowForPower: COIL_FLOW,
-  coilFlowForSize: COIL_FLOW,
-  pumpedForSize: ['dischargeLineF', 'suctionLineF', 'suctionPsig', 'dischargePsig'],
-  standing: ['standingPsig', 'standingCoilAirF'],
-  valveRise: ['suctionLineF', 'suctionBeforeValveF'],
-  drierDrop: ['liquidLineF', 'liquidBeforeMeteringF'],
-  static: ['returnStaticInWc', 'supplyStaticInWc'],
-  compressorCapacitor: ['compressorCapUf'],
-  fanCapacitor: ['fanCapUf'],
-  stripAmps: ['stripA'],
-  powerFactor: ['outdoorUnitW', 'lineV', 'outdoorUnitA'],
-};
-
-function widening(input: FeatureInput, feature: FeatureReading): number {
-  const touched = input.flags.some(
-    (flag) =>
-      flag.severity === 'conflict' &&
-      flag.code !== 'capacitiesDisagree' &&
-      flag.readings.some(
-        (name) =>
-          RESTS_ON[feature.id].includes(name) && input.context.run[name as 'suctionPsig'] !== undefined,
-      ),
-  );
-  const notSteady = input.flags.some((flag) => flag.code === 'notSteady');
-  return (touched ? table.conflictWidening.factor : 1) * (notSteady ? table.notSteadyWidening.factor : 1);
+/**
+ * Evidence of one run as the causes weigh it, with the conflicts that took readings out of it.
+ *
+ * @param input  run with its derived values, targets and flags
+ * Check: tests/diagnostics/causes/conflicting-readings.test.ts
+ */
+export function evidenceOfRun(input: FeatureInput): EvidenceRun {
+  const { run, visit } = input.context;
+  const every = everyFeature(input);
+  const leftOut = every.map(({ id }) => id).filter((id) => isInConflict(id, input.context, input.flags));
+  return {
+    runId: run.id,
+    mode: run.mode,
+    features: every.filter(({ id }) => !leftOut.includes(id)),
+    leftOut,
+    conflicts: countedConflicts(input.flags),
+    ...(visit.unit.metering === undefined ? {} : { metering: visit.unit.metering }),
+  };
 }

@@ -1,8 +1,9 @@
 import { CauseId } from '../../visit/cause';
 import type { Mode } from '../../visit/run';
 import type { MeteringDevice } from '../../visit/unit';
+import type { Flag } from '../findings';
 import table from './data/features.json';
-import { type FeatureReading, featureIds, type SeverityWord, severityWords } from './feature';
+import { type FeatureId, type FeatureReading, featureIds, type SeverityWord, severityWords } from './feature';
 import { type Part, partOf } from './hypotheses';
 import { type Pattern, patternsOf, shiftBy } from './pattern';
 
@@ -16,6 +17,9 @@ export type EvidenceRun = {
   /** Unknown: both are weighed alike. */
   readonly metering?: MeteringDevice;
   readonly features: readonly FeatureReading[];
+  /** Readings that cannot all be true: what rests on them is not among the features. */
+  readonly conflicts?: readonly Flag[];
+  readonly leftOut?: readonly FeatureId[];
 };
 
 /** Shifts of every feature, in the order of `featureIds`, by one pattern at one severity. */

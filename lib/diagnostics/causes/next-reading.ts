@@ -2,7 +2,7 @@ import { normalCdf } from '../../math/normal';
 import type { CauseId } from '../../visit/cause';
 import type { Mode } from '../../visit/run';
 import type { MeteringDevice } from '../../visit/unit';
-import type { NextReading } from '../findings';
+import type { Flag, NextReading } from '../findings';
 import table from './data/next-readings.json';
 import type { FeatureId } from './feature';
 import type { Part } from './hypotheses';
@@ -24,6 +24,8 @@ export type NextInput = {
   readonly metering: MeteringDevice | undefined;
   readonly isHeatPump: boolean;
   readonly possible: readonly CauseId[];
+  /** Properties of the refrigerant are at hand; without them pressures stay pressures. */
+  readonly hasProperties: boolean;
 };
 
 /**
@@ -31,15 +33,18 @@ export type NextInput = {
  * away (mutual information over the entropy of the causes), with what each outcome would mean.
  *
  * @param input  chances so far, runs that count, mode the next reading would be taken in
- * @returns best first; gains below the least one are left out
+ * @returns readings in conflict first, to be taken again, then best first; gains below the least one are left out
  * Source: data/next-readings.json, status beside each; mutual information after Shannon 1948
  * Check: tests/diagnostics/causes/next-reading.test.ts
  */
 export function nextReadings(input: NextInput): readonly NextReading[] {
   const likely = input.posterior.weighed.filter(({ chance }) => chance > LEAST_CHANCE);
   const entropy = entropyOf(groups(likely));
-  if (entropy < 1e-6) return [];
-  const taken = new Set(input.runs.flatMap((run) => run.features.map((feature) => feature.id)));
+  const again = readAgain(input.runs);
+  if (entropy < 1e-6) return again;
+  const taken = new Set(
+    input.runs.flatMap((run) => [...run.features.map((feature) => feature.id), ...(run.leftOut ?? [])]),
+  );
   const readings = (Object.entries(table.readings) as [FeatureId, ReadingRow][])
     .filter(([id]) => !taken.has(id) && isAsked(id, input))
     .map(([id, row]) =>
@@ -50,9 +55,30 @@ export function nextReadings(input: NextInput): readonly NextReading[] {
     .map(([id, row]) =>
       weigh(likely, entropy, testOutcomes(row), `next.${id}`, row.readings ?? [], input.mode),
     );
-  return [...readings, ...tests]
+  const best = [...readings, ...tests]
     .filter((next) => next.gainFrac >= table.leastGainFrac.value)
     .sort((a, b) => b.gainFrac - a.gainFrac);
+  return [...again, ...best];
+}
+
+/** Conflicts of the runs that took readings out of the causes. Check: tests/diagnostics/causes/next-reading.test.ts */
+export function conflictsOf(runs: readonly EvidenceRun[]): readonly Flag[] {
+  return runs.flatMap((run) => run.conflicts ?? []);
+}
+
+/** First of all, what cannot be true together; what it will read then is anyone's guess, so no outcomes and no gain. */
+function readAgain(runs: readonly EvidenceRun[]): readonly NextReading[] {
+  const readings = [...new Set(conflictsOf(runs).flatMap((flag) => flag.readings))];
+  return readings.length === 0
+    ? []
+    : [
+        {
+          saying: { code: 'next.readAgain', values: { readings: readings.join(', ') } },
+          readings,
+          gainFrac: 0,
+          outcomes: [],
+        },
+      ];
 }
 
 type ReadingRow = { readonly readings: readonly string[]; readonly typicalSd: number };
@@ -70,12 +96,27 @@ type TestRow = {
 /** Chance of each outcome under a hypothesis. */
 type OutcomeChances = (weighed: Weighed) => readonly (readonly [Outcome, number])[];
 
+/** Worked out from saturation or enthalpy. */
+const BY_PROPERTIES: ReadonlySet<string> = new Set([
+  'superheat',
+  'subcooling',
+  'evaporating',
+  'condensing',
+  'discharge',
+  'standing',
+]);
+
 function isAsked(id: FeatureId, input: NextInput): boolean {
-  return id !== 'stripAmps' || input.possible.includes('supplementaryHeatFault');
+  if (BY_PROPERTIES.has(id) && !input.hasProperties) return false;
+  // energised in a cooling run it would be a danger, not a test
+  return (
+    id !== 'stripAmps' || (input.mode === 'heating' && input.possible.includes('supplementaryHeatFault'))
+  );
 }
 
 function isPossible(id: string, row: TestRow, input: NextInput): boolean {
   if (row.heatPumpOnly === true && !input.isHeatPump) return false;
+  if (row.feature !== undefined && BY_PROPERTIES.has(row.feature) && !input.hasProperties) return false;
   const chance = input.posterior.chances.get(row.askedAbout.cause as CauseId) ?? 0;
   if (chance < row.askedAbout.leastChance) return false;
   return id !== 'otherMode' || new Set(input.runs.map((run) => run.mode)).size < 2;

@@ -203,6 +203,7 @@ function lossShares(cause: CauseId, { loss }: Findings): CauseExplained['lossSha
 
 /** Whether some outcome would put another cause first, or change the leading one's chance noticeably. */
 function movesFinding({ outcomes }: NextReading): boolean {
+  if (outcomes.length === 0) return true;
   const chances = outcomes.map(({ probability }) => probability);
   const leaders = new Set(outcomes.map(({ cause }) => cause));
   return leaders.size > 1 || Math.max(...chances) - Math.min(...chances) >= data.movesFrac.value;

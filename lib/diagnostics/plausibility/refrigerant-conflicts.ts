@@ -1,9 +1,11 @@
 import limits from '../data/limits.json';
 import { derivedById } from '../derived/derive-run';
 import { dischargeSide } from '../derived/pressures';
+import { psiaAt } from '../derived/refrigerant-side';
 import type { DerivedValue, Flag } from '../findings';
 import type { RunContext } from '../run-context';
 import { plausibleEfficiency } from '../targets/expected-efficiency';
+import { dischargeF } from '../targets/healthy-discharge';
 import { conflict, round } from './conflict';
 
 const SIGMAS = limits.conflictSigmas.value;
@@ -134,7 +136,12 @@ function efficiencyFlags(context: RunContext, values: readonly DerivedValue[]): 
     return [{ code: 'dischargeCooledByLiquid', severity: 'doubt', runId: run.id, readings }];
   }
   if (efficiency === undefined) {
-    return coolerThanDew(values) ? [conflict(run.id, 'dischargeCoolerThanLossless', readings, pair)] : [];
+    if (coolerThanDew(values)) return [conflict(run.id, 'dischargeCoolerThanLossless', readings, pair)];
+    const hottestF = hottestPlausibleF(context, values);
+    if (hottestF === undefined || pair.discharge <= hottestF) return [];
+    const percent = Math.round(100 * plausibleEfficiency.low);
+    const hot = { ...pair, hottest: Math.round(hottestF), percent };
+    return [conflict(run.id, 'dischargeTooHotForPressures', readings, hot)];
   }
   const shown = { ...pair, efficiencyPercent: Math.round(100 * efficiency.value) };
   if (efficiency.value > 1) return [conflict(run.id, 'dischargeCoolerThanLossless', readings, shown)];
@@ -153,6 +160,25 @@ function efficiencyFlags(context: RunContext, values: readonly DerivedValue[]): 
   return efficiency.value < plausibleEfficiency.low
     ? [{ code: 'efficiencyTooLow', severity: 'doubt', runId: run.id, readings, values: shown }]
     : [];
+}
+
+/**
+ * Discharge line a barely plausible compressor would make of the suction gas as read; a discharge line beyond the
+ * property tables has no efficiency of its own to judge.
+ */
+function hottestPlausibleF(context: RunContext, values: readonly DerivedValue[]): number | undefined {
+  const { properties, altitude, run } = context;
+  const high = dischargeSide(context);
+  const superheat = derivedById(values, 'suctionSuperheatFd');
+  const known = properties !== undefined && high !== undefined && superheat !== undefined;
+  if (!known || run.suctionPsig === undefined) return undefined;
+  const suctionPsia = psiaAt(run.suctionPsig, altitude.value);
+  const dischargePsia = psiaAt(high.gauge.value, altitude.value, high.drop.value);
+  if (dischargePsia <= suctionPsia) return undefined;
+  const { low } = plausibleEfficiency;
+  const hottestF = dischargeF(properties, suctionPsia, superheat.value, dischargePsia, low);
+  // the table ends first: what lies beyond it is too hot all the same
+  return Number.isFinite(hottestF) ? hottestF : limits.dischargeLineF.limit;
 }
 
 /** Superheat that cannot be told from none: liquid in the suction line cools the compressor, which is no conflict. */

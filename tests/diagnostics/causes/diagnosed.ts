@@ -1,6 +1,6 @@
 import type { CausesOfVisit } from '@/lib/diagnostics/causes/causes-of-visit';
 import { causesOfVisit } from '@/lib/diagnostics/causes/causes-of-visit';
-import { featuresOfRun } from '@/lib/diagnostics/causes/features-of-run';
+import { evidenceOfRun } from '@/lib/diagnostics/causes/features-of-run';
 import { ranked } from '@/lib/diagnostics/causes/posterior';
 import { deriveRun } from '@/lib/diagnostics/derived/derive-run';
 import { airConflicts } from '@/lib/diagnostics/plausibility/air-conflicts';
@@ -12,22 +12,16 @@ import { contextOf } from '../support/visit-of';
 
 /** Causes of a visit from its readings, without the loss and what would narrow it. */
 export function causesFrom(visit: Visit): CausesOfVisit {
-  const runs = visit.runs.map((run, i) => {
+  const runs = visit.runs.map((_, i) => {
     const context = contextOf(visit, i);
     const derived = deriveRun(context);
     const { targets, noTargets } = targetsOfRun(context, derived);
     const flags = [...refrigerantConflicts(context, derived), ...airConflicts(context, derived)];
-    const { metering } = visit.unit;
     return {
       context,
       derived,
       targets,
-      evidence: {
-        runId: run.id,
-        mode: run.mode,
-        features: featuresOfRun({ context, derived, targets, noTargets, flags }),
-        ...(metering === undefined ? {} : { metering }),
-      },
+      evidence: evidenceOfRun({ context, derived, targets, noTargets, flags }),
     };
   });
   return causesOfVisit(visit, runs);

@@ -49,7 +49,7 @@ describe('evidence of a run', () => {
       const base: RunPart =
         mode === 'cooling'
           ? cooling
-          : { ...cooling, mode, outdoorAirF: 45, returnAirF: 70, suctionPsig: 105 };
+          : { ...cooling, mode, outdoorAirF: 45, returnAirF: 70, suctionPsig: 105, dischargeLineF: 195 };
       const more: RunPart =
         id === 'evaporating'
           ? { ...base, suctionPsig: (base.suctionPsig ?? 0) + 8 }
@@ -76,7 +76,13 @@ describe('evidence of a run', () => {
     expect(at({ returnWetBulbF: 67, outdoorAirF: 95 })?.floor).toBeCloseToWithin(-12, 1e-9);
     expect(at({ returnWetBulbF: 58, outdoorAirF: 98 })?.floor).toBe(-4);
     expect(at({ returnWetBulbF: 79 })).toBeUndefined();
-    const heating = { ...cooling, mode: 'heating', outdoorAirF: 42, suctionPsig: 105 } as const;
+    const heating = {
+      ...cooling,
+      mode: 'heating',
+      outdoorAirF: 42,
+      dischargeLineF: 195,
+      suctionPsig: 105,
+    } as const;
     expect(feature(heating, 'superheat', fixed)?.floor).toBe(-8);
     expect(feature(heating, 'superheat', fixed)?.sd ?? 0).toBeGreaterThan(8);
   });
@@ -91,14 +97,11 @@ describe('evidence of a run', () => {
     expect(feature(cooling, 'discharge')).toBeDefined();
   });
 
-  it('identity: a conflict keeps the reading and makes it weak; other readings stay as they are', () => {
+  it('identity: what rests on readings in conflict is left out; other readings stay as they are', () => {
     const conflicting = { ...cooling, liquidLineF: 118 };
-    const before = feature(cooling, 'subcooling')?.sd ?? Number.NaN;
-    expect(feature(conflicting, 'subcooling')?.sd ?? 0).toBeGreaterThan(2.5 * before);
-    expect(feature(conflicting, 'evaporating')?.sd).toBeCloseToWithin(
-      feature(cooling, 'evaporating')?.sd ?? null,
-      1e-9,
-    );
+    expect(feature(conflicting, 'subcooling')).toBeUndefined();
+    expect(feature(conflicting, 'condensing')).toBeUndefined();
+    expect(feature(conflicting, 'evaporating')).toEqual(feature(cooling, 'evaporating'));
   });
 
   it('identity: an unsteady run counts less', () => {

@@ -36,6 +36,7 @@ function asked(
     metering,
     isHeatPump: visit.unit.kind === 'heatPump',
     possible: possibleCauses(visit),
+    hasProperties: visit.unit.refrigerant !== undefined,
   });
   return { next, chances: posterior.chances };
 }
@@ -71,7 +72,7 @@ describe('the next reading', () => {
   });
 
   it('identity: what was read is not asked again; chances of outcomes add up to 1; best first', () => {
-    const asked = next({ condensing: 15, subcooling: 6, superheat: 0 });
+    const asked = next({ evaporating: -12, superheat: 26, subcooling: 5, airDifference: -6 });
     expect(asked.map(({ saying }) => saying.code)).not.toContain('next.subcooling');
     const totals = asked.map(({ outcomes }) => outcomes.reduce((sum, { chance }) => sum + chance, 0));
     expect(totals.length).toBeGreaterThan(1);
