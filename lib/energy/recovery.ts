@@ -135,11 +135,29 @@ export function successFrac(
   basis: CauseChances['basis'],
   usualFrac: number,
 ): number {
+  const power = successPower(choice, cause, basis);
+  return power === undefined ? 0 : usualFrac ** power;
+}
+
+/**
+ * How hard a repair is that treats the cause at work: the power its usual chance of success is raised to.
+ *
+ * @param cause  the cause at work; left out = whatever the repair is meant for
+ * @param basis  where the chances of the causes come from
+ * @returns that of the surest of its actions; 1 without readings; undefined if the cause is not treated
+ * Source: data/repair-effects.json, difficulty, status assumption
+ * Check: tests/energy/recovery.test.ts
+ */
+export function successPower(
+  choice: Repairing,
+  cause: CauseId | undefined,
+  basis: CauseChances['basis'],
+): number | undefined {
   const meant = cause ?? choice.addresses;
   const treating = choice.actions.filter((a) => meant === undefined || curesOf(a)[meant] !== undefined);
-  if (treating.length === 0) return 0;
-  if (basis !== 'readings') return usualFrac;
-  return usualFrac ** Math.min(...treating.map((action) => data.difficulty.actions[action]));
+  if (treating.length === 0) return undefined;
+  if (basis !== 'readings') return 1;
+  return Math.min(...treating.map((action) => data.difficulty.actions[action]));
 }
 
 /** Both low, both likely, both high. */

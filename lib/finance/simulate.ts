@@ -1,6 +1,6 @@
 import type { EnergyResult } from '../energy/energy-result';
 import type { EnergySurfaces } from '../energy/energy-surface';
-import { repairTreats, successFrac } from '../energy/recovery';
+import { successPower } from '../energy/recovery';
 import type { Estimate } from '../math/estimate';
 import { invariant } from '../math/invariant';
 import { repairs } from '../visit/choice';
@@ -64,28 +64,35 @@ export function simulateTotals(
   const oldAge = conventions.values.smallRepairsOldFromAgeYears.value;
   const kernel = simulationKernel(basis.stayYears, basis.timing === 'midYear', oldAge);
   const d = likely.values.discountFracPerYear;
+  const risk = foundRisk(model, columns);
   const plans = model.choices.map((priced) => ({
-    priced,
     ownTodayUsd: capitalTodayUsd(capitalFlows(priced, basis.stayYears), d),
-    fill: unitOf(model, priced, columns),
+    first: firstUnits(model, priced, columns, risk),
     totals: new Float64Array(draws),
     successor: successorOf(priced.choice, model.choices, model.fallback),
   }));
   const successors = [...new Set(plans.map((plan) => plan.successor))].map((successor) => {
     const energyUsd = columns.energyUsd[successor.scenarioId];
     invariant(energyUsd !== undefined, `no energy scenario "${successor.scenarioId}"`);
-    return { successor, energyUsd, plans: plans.filter((plan) => plan.successor === successor) };
+    const { quotedUsd } = successor;
+    const priceUsd =
+      quotedUsd === undefined ? columns.replacementUsd : new Float64Array(draws).fill(quotedUsd);
+    return { priceUsd, energyUsd, plans: plans.filter((plan) => plan.successor === successor) };
   });
   const draw = { ...EMPTY_DRAW };
   const unit: KernelUnit = { ageYears: 0, hazardRatio: 1, energyUsd: 0, leavesUsd: 0, plannedYear: 0 };
   for (let n = 0; n < draws; n += 1) {
-    for (const { successor, energyUsd, plans: own } of successors) {
-      fillDraw(draw, columns, n, energyUsd[n] as number);
-      if (successor.quotedUsd !== undefined) draw.replacementUsd = successor.quotedUsd;
-      kernel.start(draw);
-      for (const plan of own) {
-        plan.fill(unit, n);
-        plan.totals[n] = plan.ownTodayUsd + kernel.runningTodayUsd(unit);
+    fillDraw(draw, columns, n);
+    kernel.start(draw);
+    for (const { priceUsd, energyUsd, plans: own } of successors) {
+      kernel.succeed(priceUsd[n] as number, energyUsd[n] as number);
+      for (const { first, totals, ownTodayUsd } of own) {
+        unit.ageYears = first.ageYears[n] as number;
+        unit.hazardRatio = first.hazardRatio[n] as number;
+        unit.energyUsd = first.energyUsd[n] as number;
+        unit.leavesUsd = first.leavesUsd;
+        unit.plannedYear = first.plannedYear;
+        totals[n] = ownTodayUsd + kernel.runningTodayUsd(unit);
       }
     }
   }
@@ -115,7 +122,7 @@ export function summarise(model: ComparisonModel, totals: readonly Float64Array[
   const choices = model.choices.map((c, i): SimulatedChoice => {
     const own = totals[i] as Float64Array;
     const meanTodayUsd = mean(own);
-    const spread = Math.sqrt(mean(own.map((x) => (x - meanTodayUsd) ** 2)));
+    const spread = spreadOf(own, meanTodayUsd);
     const sorted = own.slice().sort();
     return {
       id: c.choice.id,
@@ -164,12 +171,10 @@ const EMPTY_DRAW: KernelDraw = {
   upkeepUsd: 0,
   smallRepairsOldUsd: 0,
   smallRepairsNewUsd: 0,
-  replacementUsd: 0,
-  replacementEnergyUsd: 0,
   valueLeftFrac: 0,
 };
 
-function fillDraw(draw: KernelDraw, columns: Columns, n: number, replacementEnergyUsd: number): void {
+function fillDraw(draw: KernelDraw, columns: Columns, n: number): void {
   const { values } = columns;
   draw.discountFrac = values.discountFracPerYear[n] as number;
   draw.inflationFrac = values.inflationFracPerYear[n] as number;
@@ -180,56 +185,64 @@ function fillDraw(draw: KernelDraw, columns: Columns, n: number, replacementEner
   draw.upkeepUsd = values.upkeepUsdPerYear[n] as number;
   draw.smallRepairsOldUsd = values.smallRepairsOldUsdPerYear[n] as number;
   draw.smallRepairsNewUsd = values.smallRepairsNewUsdPerYear[n] as number;
-  draw.replacementUsd = columns.replacementUsd[n] as number;
-  draw.replacementEnergyUsd = replacementEnergyUsd;
   draw.valueLeftFrac = columns.valueLeftFrac[n] as number;
 }
 
-/** Writes the unit a choice starts with in a draw. */
-function unitOf(
+/** The unit a choice starts with, by draw. */
+type FirstUnits = {
+  readonly ageYears: Float64Array;
+  readonly hazardRatio: Float64Array;
+  readonly energyUsd: Float64Array;
+  readonly leavesUsd: number;
+  readonly plannedYear: number;
+};
+
+/** Risk of the unit as found under the cause of each draw. */
+function foundRisk({ chances }: ComparisonModel, { cause, values, hotRatio }: Columns): Float64Array {
+  const causes = chances.causes.map((c) => c.cause);
+  const ailing = values.ailingHazardRatio;
+  return hotRatio.map((hot, n) => foundHazardRatio(hot, ailing[n] as number, causes[cause[n] as number]));
+}
+
+function firstUnits(
   model: ComparisonModel,
   priced: PricedChoice,
   columns: Columns,
-): (unit: KernelUnit, n: number) => void {
+  risk: Float64Array,
+): FirstUnits {
   const { choice } = priced;
-  const foundUsd = columns.energyUsd.asFound as Float64Array;
-  const own = choice.kind === 'leave' ? foundUsd : columns.energyUsd[choice.id];
-  invariant(own !== undefined, `no energy scenario "${choice.id}"`);
+  const { asFound } = columns.energyUsd;
+  const own = choice.kind === 'leave' ? asFound : columns.energyUsd[choice.id];
+  invariant(own !== undefined && asFound !== undefined, `no energy scenario "${choice.id}"`);
   if (choice.kind === 'replace') {
-    const leavesUsd = usdOf(priced.netPrice);
-    return (unit, n) => {
-      unit.ageYears = 0;
-      unit.hazardRatio = 1;
-      unit.energyUsd = own[n] as number;
-      unit.leavesUsd = leavesUsd;
-      unit.plannedYear = 0;
+    return {
+      ageYears: new Float64Array(columns.draws),
+      hazardRatio: new Float64Array(columns.draws).fill(1),
+      energyUsd: own,
+      leavesUsd: usdOf(priced.netPrice),
+      plannedYear: 0,
     };
   }
   const plannedYear = plannedYearOf(choice, model.basis.stayYears) ?? 0;
-  const { basis } = model.chances;
-  const causes = model.chances.causes.map((c) => c.cause);
-  const ailing = columns.values.ailingHazardRatio;
-  const usual = columns.values.repairSuccessFrac;
-  const renewal = renewsCompressor(choice) ? columns.values.newCompressorHazardRatio : undefined;
-  const shown = repairs(choice) && choice.shownByRun !== undefined;
-  const treats = causes.map((cause) => repairs(choice) && repairTreats(choice, cause));
-  const cures = (n: number, place: number): boolean =>
-    repairs(choice) &&
-    (shown ||
-      (treats[place] === true &&
-        (columns.luck[n] as number) < successFrac(choice, causes[place], basis, usual[n] as number)));
-  return (unit, n) => {
-    const place = columns.cause[n] as number;
-    const cured = cures(n, place);
-    const found = cured
-      ? 1
-      : foundHazardRatio(columns.hotRatio[n] as number, ailing[n] as number, causes[place]);
-    unit.ageYears = columns.ageYears[n] as number;
-    unit.hazardRatio = found * (renewal === undefined ? 1 : (renewal[n] as number));
-    unit.energyUsd = (cured ? own[n] : foundUsd[n]) as number;
-    unit.leavesUsd = 0;
-    unit.plannedYear = plannedYear;
-  };
+  const kept = { ageYears: columns.ageYears, leavesUsd: 0, plannedYear };
+  if (!repairs(choice)) return { ...kept, hazardRatio: risk, energyUsd: asFound };
+  const hazardRatio = new Float64Array(columns.draws);
+  const energyUsd = new Float64Array(columns.draws);
+  const { newCompressorHazardRatio, repairSuccessFrac } = columns.values;
+  const renews = renewsCompressor(choice);
+  // a repair cures where the luck of the draw lies below the usual chance to this power; never where it has none
+  const powers = model.chances.causes.map(({ cause }) =>
+    choice.shownByRun === undefined ? successPower(choice, cause, model.chances.basis) : 0,
+  );
+  for (let n = 0; n < columns.draws; n += 1) {
+    const power = powers[columns.cause[n] as number];
+    const usual = repairSuccessFrac[n] as number;
+    const cured = power !== undefined && (columns.luck[n] as number) < (power === 1 ? usual : usual ** power);
+    hazardRatio[n] =
+      (cured ? 1 : (risk[n] as number)) * (renews ? (newCompressorHazardRatio[n] as number) : 1);
+    energyUsd[n] = (cured ? own[n] : asFound[n]) as number;
+  }
+  return { ...kept, hazardRatio, energyUsd };
 }
 
 function at(totals: readonly Float64Array[], i: number, n: number): number {
@@ -240,6 +253,12 @@ function mean(values: Float64Array): number {
   let sum = 0;
   for (let n = 0; n < values.length; n += 1) sum += values[n] as number;
   return sum / values.length;
+}
+
+function spreadOf(values: Float64Array, middle: number): number {
+  let sum = 0;
+  for (let n = 0; n < values.length; n += 1) sum += ((values[n] as number) - middle) ** 2;
+  return Math.sqrt(sum / values.length);
 }
 
 /** Linear between the sorted draws. */

@@ -9,8 +9,6 @@ export type KernelDraw = {
   upkeepUsd: number;
   smallRepairsOldUsd: number;
   smallRepairsNewUsd: number;
-  replacementUsd: number;
-  replacementEnergyUsd: number;
   valueLeftFrac: number;
 };
 
@@ -28,6 +26,8 @@ export type KernelUnit = {
 export type Kernel = {
   /** Prepares everything that all choices of one draw share. */
   readonly start: (draw: KernelDraw) => void;
+  /** Says what a unit that fails in this draw is replaced by; its price, and its energy in a year [USD]. */
+  readonly succeed: (priceUsd: number, energyUsd: number) => void;
   /** Running costs, failures and value left of a choice in today's money; without what the choice itself costs. */
   readonly runningTodayUsd: (unit: KernelUnit) => number;
 };
@@ -35,7 +35,8 @@ export type Kernel = {
 /**
  * Expected cost of a choice for one draw after another, made for tens of thousands of draws: no object is made
  * inside. The cost of everything after a new unit is put in at the end of a year is worked out once per draw by
- * renewal, backward from the end of the stay; each choice then only adds its own first unit.
+ * renewal, backward from the end of the stay; each choice then only adds its own first unit. Prices of later years are
+ * powers of one step, so that a new unit's own costs are sums over its age, whatever year it starts in.
  *
  * @param years  whole years of the stay, >= 1
  * @param midYear  yearly costs fall in the middle of their year
@@ -45,23 +46,32 @@ export type Kernel = {
  * Check: tests/finance/simulation-kernel.test.ts
  */
 export function simulationKernel(years: number, midYear: boolean, oldFromAgeYears: number): Kernel {
-  const newHazard = new Float64Array(years + 1);
-  const newSurvives = new Float64Array(years + 1);
-  const newRunning = new Float64Array(years + 1);
+  const column = (): Float64Array => new Float64Array(years + 1);
+  const newSurvives = column();
+  /** Chance that a new unit fails in a year of its life. */
+  const newFails = column();
+  /** Sums over the first years of a new unit's life, in money of its start: running, energy for a dollar, failures. */
+  const [newRunning, newEnergy, newFailing] = [column(), column(), column()];
   /** Value today of all that follows when a new unit starts after year s. */
-  const after = new Float64Array(years + 1);
-  const priceToday = new Float64Array(years + 1);
-  const energyToday = new Float64Array(years + 1);
-  /** Cumulative hazard of a unit of the age last asked for, since most choices start with the same unit. */
-  const agedHazard = new Float64Array(years + 1);
+  const after = column();
+  const priceToday = column();
+  const energyToday = column();
+  const lnYears = Float64Array.from({ length: years + 1 }, (_, t) => Math.log(t));
+  /** Hazard so far of a unit of the age last asked for, and its survival at the ratio last asked for. */
+  const newHazard = column();
+  const agedHazard = column();
+  const survives = column();
   let agedYears = Number.NaN;
+  let survivesYears = Number.NaN;
+  let survivesRatio = Number.NaN;
   /** Logarithms of the ages ahead: they hardly ever change from draw to draw. */
-  const lnAged = new Float64Array(years + 1);
+  const lnAged = column();
   let lnAgedFrom = Number.NaN;
   let draw: KernelDraw | undefined;
   let lnScale = 0;
-  const lnYears = Float64Array.from({ length: years + 1 }, (_, t) => Math.log(t));
   let endPrices = 1;
+  let priceUsd = 0;
+  let failedUsd = 0;
 
   const upkeepAt = (d: KernelDraw, age: number): number =>
     d.upkeepUsd +
@@ -71,38 +81,46 @@ export function simulationKernel(years: number, midYear: boolean, oldFromAgeYear
   const start = (d: KernelDraw): void => {
     draw = d;
     agedYears = Number.NaN;
-    lnScale = Math.log(d.medianLifeYears) - Math.log(Math.LN2) / d.shape;
+    survivesYears = Number.NaN;
+    lnScale = Math.log(d.medianLifeYears) - LN_LN_2 / d.shape;
     const priceStep = (1 + d.inflationFrac) / (1 + d.discountFrac);
     const energyStep = (1 + d.escalationFrac) / (1 + d.discountFrac);
     priceToday[0] = midYear ? 1 / Math.sqrt(priceStep) : 1;
     energyToday[0] = midYear ? 1 / Math.sqrt(energyStep) : 1;
     newSurvives[0] = 1;
-    endPrices = priceStep ** years;
+    let prices = 1;
+    let energies = 1;
     for (let t = 1; t <= years; t += 1) {
-      priceToday[t] = (priceToday[t - 1] as number) * priceStep;
-      energyToday[t] = (energyToday[t - 1] as number) * energyStep;
-      newHazard[t] = Math.exp(d.shape * ((lnYears[t] as number) - lnScale));
-      newSurvives[t] = Math.exp(-(newHazard[t] as number));
-      newRunning[t] = upkeepAt(d, t - 1);
+      prices *= priceStep;
+      energies *= energyStep;
+      priceToday[t] = (priceToday[0] as number) * prices;
+      energyToday[t] = (energyToday[0] as number) * energies;
+      const alive = newSurvives[t - 1] as number;
+      const hazard = Math.exp(d.shape * ((lnYears[t] as number) - lnScale));
+      const still = Math.exp(-hazard);
+      newHazard[t] = hazard;
+      newSurvives[t] = still;
+      newFails[t] = alive - still;
+      newRunning[t] = (newRunning[t - 1] as number) + alive * upkeepAt(d, t - 1) * prices;
+      newEnergy[t] = (newEnergy[t - 1] as number) + alive * energies;
+      newFailing[t] = (newFailing[t - 1] as number) + (alive - still) * prices;
     }
-    for (let s = years; s >= 1; s -= 1) after[s] = newUnitFrom(d, s);
+    endPrices = prices;
   };
 
-  /** Cost today of all that follows a new unit put in at the end of year s; later years are known already. */
-  const newUnitFrom = (d: KernelDraw, s: number): number => {
-    const failedUsd = d.replacementUsd * (1 + d.premiumFrac);
-    let sum = 0;
-    for (let j = 1; s + j <= years; j += 1) {
-      const alive = newSurvives[j - 1] as number;
-      const prices = priceToday[s + j] as number;
-      sum +=
-        alive *
-        ((newRunning[j] as number) * prices + d.replacementEnergyUsd * (energyToday[s + j] as number));
-      sum += (alive - (newSurvives[j] as number)) * (failedUsd * prices + (after[s + j] as number));
+  const succeed = (usd: number, energyUsd: number): void => {
+    const d = draw as KernelDraw;
+    priceUsd = usd;
+    failedUsd = usd * (1 + d.premiumFrac);
+    for (let s = years; s >= 1; s -= 1) {
+      const age = years - s;
+      let sum =
+        (priceToday[s] as number) * ((newRunning[age] as number) + failedUsd * (newFailing[age] as number)) +
+        (energyToday[s] as number) * energyUsd * (newEnergy[age] as number);
+      for (let j = 1; j <= age; j += 1) sum += (newFails[j] as number) * (after[s + j] as number);
+      const left = Math.max(0, 1 - age / d.medianLifeYears) * usd * d.valueLeftFrac * endPrices;
+      after[s] = sum - (newSurvives[age] as number) * left;
     }
-    const age = years - s;
-    const left = Math.max(0, 1 - age / d.medianLifeYears) * d.replacementUsd * d.valueLeftFrac * endPrices;
-    return sum - (newSurvives[age] as number) * left;
   };
 
   const hazardFrom = (d: KernelDraw, ageYears: number): Float64Array => {
@@ -119,23 +137,35 @@ export function simulationKernel(years: number, midYear: boolean, oldFromAgeYear
     return agedHazard;
   };
 
+  /** Most choices of a draw start with the same unit at the same risk. */
+  const survivalOf = (d: KernelDraw, unit: KernelUnit): Float64Array => {
+    if (unit.ageYears === 0 && unit.hazardRatio === 1) return newSurvives;
+    if (unit.ageYears === survivesYears && unit.hazardRatio === survivesRatio) return survives;
+    const hazard = hazardFrom(d, unit.ageYears);
+    survivesYears = unit.ageYears;
+    survivesRatio = unit.hazardRatio;
+    for (let t = 1; t <= years; t += 1) survives[t] = Math.exp(-survivesRatio * (hazard[t] as number));
+    return survives;
+  };
+
   const runningTodayUsd = (unit: KernelUnit): number => {
     const d = draw as KernelDraw;
-    const failedUsd = d.replacementUsd * (1 + d.premiumFrac);
-    const hazard = hazardFrom(d, unit.ageYears);
+    const survival = survivalOf(d, unit);
+    const { ageYears, energyUsd, plannedYear } = unit;
     let alive = 1;
     let sum = 0;
     for (let t = 1; t <= years; t += 1) {
-      const stillAlive = Math.exp(-unit.hazardRatio * (hazard[t] as number));
+      const still = survival[t] as number;
       const prices = priceToday[t] as number;
-      const running =
-        upkeepAt(d, unit.ageYears + t - 1) * prices + unit.energyUsd * (energyToday[t] as number);
-      sum += alive * running + (alive - stillAlive) * (failedUsd * prices + (after[t] as number));
-      alive = stillAlive;
-      if (t === unit.plannedYear) return sum + alive * (d.replacementUsd * prices + (after[t] as number));
+      const running = upkeepAt(d, ageYears + t - 1) * prices + energyUsd * (energyToday[t] as number);
+      sum += alive * running + (alive - still) * (failedUsd * prices + (after[t] as number));
+      alive = still;
+      if (t === plannedYear) return sum + alive * (priceUsd * prices + (after[t] as number));
     }
-    const left = Math.max(0, 1 - (unit.ageYears + years) / d.medianLifeYears) * unit.leavesUsd;
+    const left = Math.max(0, 1 - (ageYears + years) / d.medianLifeYears) * unit.leavesUsd;
     return sum - alive * left * d.valueLeftFrac * endPrices;
   };
-  return { start, runningTodayUsd };
+  return { start, succeed, runningTodayUsd };
 }
+
+const LN_LN_2 = Math.log(Math.LN2);

@@ -13,7 +13,7 @@ import { plannedYearOf } from '@/lib/finance/successor';
 import { worldsOf } from '@/lib/finance/worlds';
 import { anyInput } from './arbitraries';
 
-function likelyKernelDraw({ likely, fallback }: ComparisonModel): KernelDraw {
+function likelyKernelDraw({ likely }: ComparisonModel): KernelDraw {
   const { values } = likely;
   return {
     discountFrac: values.discountFracPerYear,
@@ -25,8 +25,6 @@ function likelyKernelDraw({ likely, fallback }: ComparisonModel): KernelDraw {
     upkeepUsd: values.upkeepUsdPerYear,
     smallRepairsOldUsd: values.smallRepairsOldUsdPerYear,
     smallRepairsNewUsd: values.smallRepairsNewUsdPerYear,
-    replacementUsd: likely.replacementUsd,
-    replacementEnergyUsd: likely.energyUsd[fallback.scenarioId] ?? Number.NaN,
     valueLeftFrac: likely.valueLeftFrac,
   };
 }
@@ -37,6 +35,7 @@ function byKernel(model: ComparisonModel, priced: PricedChoice): number {
   const { choice } = priced;
   const kernel = simulationKernel(model.basis.stayYears, model.basis.timing === 'midYear', 10);
   kernel.start(likelyKernelDraw(model));
+  kernel.succeed(likely.replacementUsd, likely.energyUsd[model.fallback.scenarioId] ?? Number.NaN);
   const own = capitalTodayUsd(outcomeOf(model, priced, likely).flows, likely.values.discountFracPerYear);
   const plannedYear = plannedYearOf(choice, model.basis.stayYears) ?? 0;
   const totals = worldsOf(choice, likely, model.chances).map((world) => {
@@ -75,15 +74,18 @@ test('property: a kernel can be started again and again', () => {
     upkeepUsd: 150,
     smallRepairsOldUsd: 140,
     smallRepairsNewUsd: 40,
-    replacementUsd: 9000,
-    replacementEnergyUsd: 1100,
     valueLeftFrac: 1,
   };
   const unit: KernelUnit = { ageYears: 14, hazardRatio: 1.5, energyUsd: 1800, leavesUsd: 0, plannedYear: 0 };
   kernel.start(draw);
+  kernel.succeed(9000, 1100);
   const first = kernel.runningTodayUsd(unit);
-  kernel.start({ ...draw, replacementUsd: 20_000 });
+  kernel.succeed(20_000, 1100);
   expect(kernel.runningTodayUsd(unit)).toBeGreaterThan(first);
+  kernel.start({ ...draw, shape: 2 });
+  kernel.succeed(9000, 1100);
+  expect(kernel.runningTodayUsd(unit)).not.toBe(first);
   kernel.start(draw);
+  kernel.succeed(9000, 1100);
   expect(kernel.runningTodayUsd(unit)).toBe(first);
 });
