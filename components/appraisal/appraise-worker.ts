@@ -2,6 +2,7 @@ import type { Draft } from '@/components/draft/draft-tree';
 import type { FieldBook } from '@/components/draft/field-book';
 import { buildView, chancesOfDraft } from './build-view';
 import type { ChanceView } from './chance-view';
+import { STILL_MS } from './still';
 import type { View } from './view';
 
 export type Question = { readonly version: number; readonly draft: Draft; readonly book: FieldBook };
@@ -10,8 +11,6 @@ export type Answer = { readonly version: number; readonly view: View };
 export type Simulated = { readonly version: number; readonly chances: ChanceView | undefined };
 export type Reply = Answer | Simulated;
 
-/** A simulation waits until the draft has been still for this long, so that it delays no answer. */
-const STILL_MS = 250;
 let later: ReturnType<typeof setTimeout> | undefined;
 
 self.addEventListener('message', (event: MessageEvent<Question>) => {

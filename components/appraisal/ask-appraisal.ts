@@ -2,6 +2,7 @@ import type { Draft } from '@/components/draft/draft-tree';
 import type { FieldBook } from '@/components/draft/field-book';
 import type { Question, Reply } from './appraise-worker';
 import type { ChanceView } from './chance-view';
+import { STILL_MS } from './still';
 import type { View } from './view';
 
 /** Answers drafts one at a time; while one is being answered only the newest further one waits. */
@@ -71,19 +72,23 @@ function besidePage(done: (reply: Reply) => void, failed: () => void): Engine {
   }
 }
 
+/** The page itself answers; it simulates once the draft has been still, so that typing is never held up. */
 function inPage(done: (reply: Reply) => void): Engine {
   let open = true;
-  let newest = -1;
+  let later: ReturnType<typeof setTimeout> | undefined;
   return {
     run: ({ version, draft, book }) => {
-      newest = version;
+      clearTimeout(later);
       void import('./build-view').then(({ buildView, chancesOfDraft }) => {
-        if (open) done({ version, view: buildView(draft, book) });
-        if (open && newest === version) done({ version, chances: chancesOfDraft(draft, book) });
+        if (!open) return;
+        done({ version, view: buildView(draft, book) });
+        clearTimeout(later);
+        later = setTimeout(() => done({ version, chances: chancesOfDraft(draft, book) }), STILL_MS);
       });
     },
     close: () => {
       open = false;
+      clearTimeout(later);
     },
   };
 }

@@ -61,9 +61,18 @@ export function simulationKernel(years: number, midYear: boolean, oldFromAgeYear
   const newHazard = column();
   const agedHazard = column();
   const survives = column();
+  /** Upkeep and small repairs of a unit of that age, and of a new one, in today's money. */
+  const agedRunning = column();
+  const freshRunning = column();
+  /** What a failure in a year brings with it, in today's money. */
+  const failing = column();
   let agedYears = Number.NaN;
   let survivesYears = Number.NaN;
   let survivesRatio = Number.NaN;
+  /** The last unit of this draw and successor: all but its energy, and what a dollar of yearly energy comes to. */
+  const last = { ageYears: Number.NaN, hazardRatio: 0, leavesUsd: 0, plannedYear: 0 };
+  let lastUsd = 0;
+  let lastPerEnergyUsd = 0;
   /** Logarithms of the ages ahead: they hardly ever change from draw to draw. */
   const lnAged = column();
   let lnAgedFrom = Number.NaN;
@@ -71,7 +80,6 @@ export function simulationKernel(years: number, midYear: boolean, oldFromAgeYear
   let lnScale = 0;
   let endPrices = 1;
   let priceUsd = 0;
-  let failedUsd = 0;
 
   const upkeepAt = (d: KernelDraw, age: number): number =>
     d.upkeepUsd +
@@ -101,7 +109,9 @@ export function simulationKernel(years: number, midYear: boolean, oldFromAgeYear
       newHazard[t] = hazard;
       newSurvives[t] = still;
       newFails[t] = alive - still;
-      newRunning[t] = (newRunning[t - 1] as number) + alive * upkeepAt(d, t - 1) * prices;
+      const upkeep = upkeepAt(d, t - 1) * prices;
+      freshRunning[t] = (priceToday[0] as number) * upkeep;
+      newRunning[t] = (newRunning[t - 1] as number) + alive * upkeep;
       newEnergy[t] = (newEnergy[t - 1] as number) + alive * energies;
       newFailing[t] = (newFailing[t - 1] as number) + (alive - still) * prices;
     }
@@ -111,7 +121,7 @@ export function simulationKernel(years: number, midYear: boolean, oldFromAgeYear
   const succeed = (usd: number, energyUsd: number): void => {
     const d = draw as KernelDraw;
     priceUsd = usd;
-    failedUsd = usd * (1 + d.premiumFrac);
+    const failedUsd = usd * (1 + d.premiumFrac);
     for (let s = years; s >= 1; s -= 1) {
       const age = years - s;
       let sum =
@@ -120,7 +130,9 @@ export function simulationKernel(years: number, midYear: boolean, oldFromAgeYear
       for (let j = 1; j <= age; j += 1) sum += (newFails[j] as number) * (after[s + j] as number);
       const left = Math.max(0, 1 - age / d.medianLifeYears) * usd * d.valueLeftFrac * endPrices;
       after[s] = sum - (newSurvives[age] as number) * left;
+      failing[s] = failedUsd * (priceToday[s] as number) + (after[s] as number);
     }
+    last.ageYears = Number.NaN;
   };
 
   const hazardFrom = (d: KernelDraw, ageYears: number): Float64Array => {
@@ -132,8 +144,10 @@ export function simulationKernel(years: number, midYear: boolean, oldFromAgeYear
       for (let t = 0; t <= years; t += 1) lnAged[t] = Math.log(ageYears + t);
     }
     const used = Math.exp(d.shape * ((lnAged[0] as number) - lnScale));
-    for (let t = 1; t <= years; t += 1)
+    for (let t = 1; t <= years; t += 1) {
       agedHazard[t] = Math.exp(d.shape * ((lnAged[t] as number) - lnScale)) - used;
+      agedRunning[t] = upkeepAt(d, ageYears + t - 1) * (priceToday[t] as number);
+    }
     return agedHazard;
   };
 
@@ -148,22 +162,46 @@ export function simulationKernel(years: number, midYear: boolean, oldFromAgeYear
     return survives;
   };
 
-  const runningTodayUsd = (unit: KernelUnit): number => {
-    const d = draw as KernelDraw;
+  const live = (d: KernelDraw, unit: KernelUnit): void => {
     const survival = survivalOf(d, unit);
-    const { ageYears, energyUsd, plannedYear } = unit;
+    const { ageYears, plannedYear } = unit;
+    hazardFrom(d, ageYears);
+    const running = ageYears === 0 ? freshRunning : agedRunning;
     let alive = 1;
-    let sum = 0;
-    for (let t = 1; t <= years; t += 1) {
+    let usd = 0;
+    let perEnergyUsd = 0;
+    const end = plannedYear === 0 || plannedYear > years ? years : plannedYear;
+    for (let t = 1; t <= end; t += 1) {
       const still = survival[t] as number;
-      const prices = priceToday[t] as number;
-      const running = upkeepAt(d, ageYears + t - 1) * prices + energyUsd * (energyToday[t] as number);
-      sum += alive * running + (alive - still) * (failedUsd * prices + (after[t] as number));
+      usd += alive * (running[t] as number) + (alive - still) * (failing[t] as number);
+      perEnergyUsd += alive * (energyToday[t] as number);
       alive = still;
-      if (t === plannedYear) return sum + alive * (priceUsd * prices + (after[t] as number));
     }
-    const left = Math.max(0, 1 - (ageYears + years) / d.medianLifeYears) * unit.leavesUsd;
-    return sum - alive * left * d.valueLeftFrac * endPrices;
+    if (end === plannedYear) {
+      usd += alive * (priceUsd * (priceToday[end] as number) + (after[end] as number));
+    } else {
+      const left = Math.max(0, 1 - (ageYears + years) / d.medianLifeYears) * unit.leavesUsd;
+      usd -= alive * left * d.valueLeftFrac * endPrices;
+    }
+    lastUsd = usd;
+    lastPerEnergyUsd = perEnergyUsd;
+  };
+
+  const runningTodayUsd = (unit: KernelUnit): number => {
+    const { ageYears, hazardRatio, leavesUsd, plannedYear } = unit;
+    if (
+      ageYears !== last.ageYears ||
+      hazardRatio !== last.hazardRatio ||
+      leavesUsd !== last.leavesUsd ||
+      plannedYear !== last.plannedYear
+    ) {
+      live(draw as KernelDraw, unit);
+      last.ageYears = ageYears;
+      last.hazardRatio = hazardRatio;
+      last.leavesUsd = leavesUsd;
+      last.plannedYear = plannedYear;
+    }
+    return lastUsd + unit.energyUsd * lastPerEnergyUsd;
   };
   return { start, succeed, runningTodayUsd };
 }
