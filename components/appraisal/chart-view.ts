@@ -28,7 +28,7 @@ export type CostChart = {
 };
 
 export function costChart(comparison: Comparison): CostChart {
-  const { choices } = comparison;
+  const choices = comparison.choices.filter((choice) => choice.priced);
   const years = choices[0]?.rows.map((row) => row.year) ?? [];
   const points = years.map((year, i) => ({
     year,

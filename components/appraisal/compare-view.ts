@@ -59,7 +59,7 @@ export function compareTable(sheet: Sheet, comparison: Comparison): CompareTable
     label: t('compare.saving'),
     quoted: false,
     cells: placed.map(({ choice }) => ({
-      main: choice.kind === 'leave' ? t('compare.savingBase') : savingWords(words, choice.netSavingUsd),
+      main: savingAgainst(choice),
       details: [],
     })),
   };
@@ -68,6 +68,11 @@ export function compareTable(sheet: Sheet, comparison: Comparison): CompareTable
     columns: placed.map(({ column }) => column),
     rows: [...rows.slice(0, last), saving, ...rows.slice(last)],
   };
+}
+
+function savingAgainst(choice: ComparedChoice): string {
+  if (choice.kind === 'leave') return t('compare.savingBase');
+  return choice.priced ? savingWords(words, choice.netSavingUsd) : t('compare.savingUnpriced');
 }
 
 /** What must stand wherever a payment is shown, beyond rate and term. */

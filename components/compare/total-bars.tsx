@@ -24,16 +24,20 @@ export function TotalBars(props: { readonly chart: Sheet['pageOne']['totals'] })
               <span className="text-lg font-semibold">{bar.label}</span>
             </div>
             <div aria-hidden="true" className="relative mt-1 h-8 border-l-2 border-ink">
-              <div
-                className={`print-ink absolute inset-y-1 left-0 print:opacity-40 ${FILL[bar.kind]}`}
-                style={{ width: share(bar.total.likely) }}
-              />
-              <div
-                className="absolute top-1/2 h-4 -translate-y-1/2 border-x-3 border-ink "
-                style={{ left: share(bar.total.low), right: `calc(100% - ${share(bar.total.high)})` }}
-              >
-                <div className="absolute inset-x-0 top-1/2 h-1.25 -translate-y-1/2 print-ink border-y border-paper bg-ink" />
-              </div>
+              {bar.total === undefined ? null : (
+                <>
+                  <div
+                    className={`print-ink absolute inset-y-1 left-0 print:opacity-40 ${FILL[bar.kind]}`}
+                    style={{ width: share(bar.total.likely) }}
+                  />
+                  <div
+                    className="absolute top-1/2 h-4 -translate-y-1/2 border-x-3 border-ink "
+                    style={{ left: share(bar.total.low), right: `calc(100% - ${share(bar.total.high)})` }}
+                  >
+                    <div className="absolute inset-x-0 top-1/2 h-1.25 -translate-y-1/2 print-ink border-y border-paper bg-ink" />
+                  </div>
+                </>
+              )}
             </div>
           </li>
         ))}

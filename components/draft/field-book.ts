@@ -17,6 +17,11 @@ export type FieldEntry = {
 /** Fields by path pattern ("runs.*.suctionPsig"). */
 export type FieldBook = Readonly<Record<string, FieldEntry>>;
 
+/** The unit a number of this field may be typed with. */
+export function typedUnit(entry: Pick<FieldEntry, 'sign' | 'unit'>): string {
+  return entry.unit === '' ? entry.sign : entry.unit;
+}
+
 /** Text of a stored number as the form shows it: 0.45 of humidity is "45". */
 export function shownNumber(value: number, entry: Pick<FieldEntry, 'perFormUnit'>): string {
   return String(Number((value / entry.perFormUnit).toPrecision(12)));

@@ -1,7 +1,7 @@
 import { hasPressures, TABLE_PORTS, tableEntry, tableGrid } from '@/lib/visit/charging-table-entry';
 import { parseNumber } from '@/lib/visit/parse-number';
 import { type Draft, type DraftValue, patternOf } from './draft-tree';
-import type { FieldBook } from './field-book';
+import { type FieldBook, typedUnit } from './field-book';
 import { isFinishedFurnace, isFinishedPlan, planData } from './financing-data';
 
 /** The draft as data, and which rows of the form its lists hold (rows not filled in yet are left out). */
@@ -133,7 +133,7 @@ function typed(text: string, path: string, book: FieldBook): DraftValue | undefi
   if (text.trim() === '') return undefined;
   const entry = book[patternOf(path)];
   if (entry?.min === undefined) return text;
-  const parsed = parseNumber(text);
+  const parsed = parseNumber(text, typedUnit(entry));
   if (parsed.kind === 'number') return Number((parsed.value * entry.perFormUnit).toPrecision(15));
   return parsed.kind === 'empty' ? undefined : text;
 }

@@ -37,13 +37,14 @@ export function TotalsBars({ chart, width, height, labelWidth, look }: Props) {
           </Text>
         </G>
       ))}
-      {chart.bars.map((bar, i) => {
+      {chart.bars.map(({ total, ...bar }, i) => {
+        if (total === undefined) return null;
         const middle = labelWidth + column * (i + 0.5);
         const box = {
           x: middle - barWidth / 2,
-          y: y(bar.total.likely),
+          y: y(total.likely),
           width: barWidth,
-          height: floor - y(bar.total.likely),
+          height: floor - y(total.likely),
         };
         return (
           <G key={bar.id}>
@@ -53,21 +54,21 @@ export function TotalsBars({ chart, width, height, labelWidth, look }: Props) {
             ) : null}
             <Line
               x1={middle}
-              y1={y(bar.total.low)}
+              y1={y(total.low)}
               x2={middle}
-              y2={y(bar.total.high)}
+              y2={y(total.high)}
               stroke={ink.paper}
               strokeWidth={4}
             />
             <Line
               x1={middle}
-              y1={y(bar.total.low)}
+              y1={y(total.low)}
               x2={middle}
-              y2={y(bar.total.high)}
+              y2={y(total.high)}
               stroke={ink.text}
               strokeWidth={1.6}
             />
-            {[bar.total.low, bar.total.high].map((end) => (
+            {[total.low, total.high].map((end) => (
               <Line
                 key={end}
                 x1={middle - 6}

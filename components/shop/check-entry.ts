@@ -1,5 +1,5 @@
-import { type FieldEntry, shownNumber } from '@/components/draft/field-book';
-import { rangeWords } from '@/components/form/issue-words';
+import { type FieldEntry, shownNumber, typedUnit } from '@/components/draft/field-book';
+import { rangeWords, unitSaid } from '@/components/form/issue-words';
 import { t } from '@/components/words/words';
 import { parseNumber } from '@/lib/visit/parse-number';
 
@@ -14,10 +14,13 @@ export type CheckedNumber =
  * Check: tests/screens/shop-entries.test.ts
  */
 export function checkNumber(typed: string, entry: FieldEntry, needed = false): CheckedNumber {
-  const parsed = parseNumber(typed);
+  const parsed = parseNumber(typed, typedUnit(entry));
   const values = { label: entry.label, range: rangeWords(entry), typed };
   if (parsed.kind === 'empty') {
     return needed ? { ok: false, words: t('shop.needed', { label: entry.label }) } : { ok: true };
+  }
+  if (parsed.kind === 'otherUnit') {
+    return { ok: false, words: t('issue.otherUnit', { ...values, unit: unitSaid(entry) }) };
   }
   if (parsed.kind === 'notNumber' || (entry.whole && !Number.isInteger(parsed.value))) {
     return { ok: false, words: t(entry.whole ? 'issue.notWhole' : 'issue.notNumber', values) };

@@ -124,9 +124,12 @@ function moneyCell(c: Composing, value: ComparedChoice['totalTodayUsd']): SheetC
 }
 
 function totalCell(c: Composing, choice: ComparedChoice): SheetCell {
-  const cell = moneyCell(c, choice.totalTodayUsd);
-  if (choice.priced) return cell;
-  return { main: cell.main, details: [...cell.details, phrase(c.words, 'cell.unpriced')] };
+  if (choice.priced) return moneyCell(c, choice.totalTodayUsd);
+  const money = moneyRangeWords(c.words, choice.totalTodayUsd);
+  return {
+    main: phrase(c.words, 'general.notKnown'),
+    details: [phrase(c.words, 'cell.unpriced', { total: money.likely })],
+  };
 }
 
 function notFixedCell(c: Composing, choice: ComparedChoice): SheetCell {

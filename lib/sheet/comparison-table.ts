@@ -1,6 +1,6 @@
-import type { Comparison } from '../finance/comparison';
+import type { ComparedChoice, Comparison } from '../finance/comparison';
 import { savingWords } from './money-words';
-import { phrase, wordsOf } from './phrase';
+import { phrase, type Words, wordsOf } from './phrase';
 import type { Sheet } from './sheet';
 
 /** A table of plain text: first column the row's name, then a column per choice. */
@@ -30,9 +30,7 @@ export function comparisonTable(sheet: Sheet, comparison: Comparison): TextTable
       ];
     }),
   );
-  const saving = columns.map(({ choice }) =>
-    choice.kind === 'leave' ? phrase(words, 'general.none') : savingWords(words, choice.netSavingUsd),
-  );
+  const saving = columns.map(({ choice }) => savingAgainst(words, choice));
   return {
     header: [
       phrase(words, 'table.choice'),
@@ -48,6 +46,11 @@ export function comparisonTable(sheet: Sheet, comparison: Comparison): TextTable
       [phrase(words, 'table.saving'), ...saving],
     ],
   };
+}
+
+function savingAgainst(words: Words, choice: ComparedChoice): string {
+  if (choice.kind === 'leave') return phrase(words, 'general.none');
+  return choice.priced ? savingWords(words, choice.netSavingUsd) : phrase(words, 'general.notKnown');
 }
 
 /**

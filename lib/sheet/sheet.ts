@@ -72,8 +72,8 @@ export type TotalsChart = {
     readonly id: string;
     readonly name: string;
     readonly kind: ChoiceColumn['kind'];
-    /** As printed [USD]. */
-    readonly total: Estimate;
+    /** As printed [USD]; absent for a choice without a price. */
+    readonly total?: Estimate;
     readonly label: string;
     /** True where a bar or its range ends below zero and is drawn from zero; the figure says the rest. */
     readonly belowZero: boolean;

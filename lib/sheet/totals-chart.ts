@@ -15,16 +15,12 @@ export function totalsChart(c: Composing, choices: readonly ComparedChoice[]): T
   const stay = stayWords(c);
   const bars = choices.map((choice) => {
     const money = moneyRangeWords(c.words, choice.totalTodayUsd);
-    return {
-      id: choice.id,
-      name: choice.name,
-      kind: choice.kind,
-      total: money.usd,
-      label: money.likely,
-      belowZero: money.usd.low < 0,
-    };
+    const { id, name, kind, priced } = choice;
+    // a total without its price would stand lowest of all
+    if (!priced) return { id, name, kind, label: phrase(c.words, 'general.notKnown'), belowZero: false };
+    return { id, name, kind, total: money.usd, label: money.likely, belowZero: money.usd.low < 0 };
   });
-  const highest = Math.max(...bars.map((bar) => bar.total.high), 0);
+  const highest = Math.max(...bars.map((bar) => bar.total?.high ?? 0), 0);
   return {
     title: phrase(c.words, 'totals.title', { stay }),
     axis: moneyAxis(c.words, highest, phrase(c.words, 'totals.axis', { stay })),

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
+import { fieldBook } from '@/components/draft/build-field-book';
 import { parseNumber } from '@/lib/visit/parse-number';
 
 it.each([
@@ -41,4 +42,40 @@ it('property: every plain decimal comes back as itself', () => {
       expect(parseNumber(text)).toEqual({ kind: 'number', value: Number(text) });
     }),
   );
+});
+
+it.each([
+  ['118 psi', 'psig', 118],
+  ['20 in', 'in', 20],
+  ['20"', 'in', 20],
+  ['5 ft', 'in', 60],
+  ['0.4 in. w.c.', 'in. w.c.', 0.4],
+  ['0.4 in', 'in. w.c.', 0.4],
+  ['1 h', 'min', 60],
+  ['3 kW', 'W', 3000],
+  ['75%', '', 0.75],
+  ['45 %', '%', 45],
+  ['14 ¢', 'per kWh', 0.14],
+  ['$1,250', '$', 1250],
+  ["1'250 W", 'W', 1250],
+  ['3 tons', 'tons', 3],
+  ['2.5 hours', '', 2.5],
+])('wiring: "%s" in a field of %s is %d', (typed, unit, value) => {
+  expect(parseNumber(typed, unit)).toEqual({ kind: 'number', value });
+});
+
+it.each([
+  ['0.2 psi', 'in. w.c.'],
+  ['118 A', 'psig'],
+  ['3 kW', 'A'],
+  ['45 psig', '°F'],
+  ['5 years', 'tons'],
+])('wiring: "%s" in a field of %s is another unit, and is kept', (typed, unit) => {
+  expect(parseNumber(typed, unit)).toEqual({ kind: 'otherUnit', text: typed });
+});
+
+it('identity: every unit of the form knows its own spelling', () => {
+  const units = [...new Set(Object.values(fieldBook()).map((entry) => entry.unit))].filter((u) => u !== '');
+  expect(units.length).toBeGreaterThan(20);
+  expect(units.filter((unit) => parseNumber(`5 ${unit}`, unit).kind !== 'number')).toEqual([]);
 });
