@@ -50,7 +50,8 @@ export type PairComparison = RunComparison & {
 };
 
 /**
- * Every pair of runs of one mode, the earlier one first, side by side.
+ * Pairs of runs of one mode, the earlier one first, side by side: every pair of a few runs; of many, the first with
+ * each, each with the next, and each with the last, so that their number grows with the runs and not with its square.
  *
  * @param visit  the runs as read
  * @param found  findings of the same runs
@@ -65,15 +66,24 @@ export function comparePairs(visit: Visit, found: readonly RunFindings[]): reado
       ? []
       : [{ context: { run }, derived: findings.derived, targets: findings.targets }];
   });
-  return runs.flatMap((before, i) =>
-    runs
+  return runs.flatMap((before, i) => {
+    const { mode } = before.context.run;
+    const ofMode = runs.filter(({ context }) => context.run.mode === mode);
+    const place = ofMode.indexOf(before);
+    return runs
       .slice(i + 1)
-      .filter((after) => after.context.run.mode === before.context.run.mode)
+      .filter(
+        (after) => after.context.run.mode === mode && isListed(place, ofMode.indexOf(after), ofMode.length),
+      )
       .map((after) => ({
         ...compareRuns(before, after, LISTED),
         ...conditionsOf(before.context.run, after.context.run),
-      })),
-  );
+      }));
+  });
+}
+
+function isListed(from: number, to: number, count: number): boolean {
+  return count <= data.pairs.allUpToRuns.value || from === 0 || to === from + 1 || to === count - 1;
 }
 
 function conditionsOf(before: Run, after: Run): Pick<PairComparison, 'conditions' | 'electricHeatDiffers'> {

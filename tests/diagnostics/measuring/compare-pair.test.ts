@@ -31,6 +31,16 @@ describe('any two runs of one mode', () => {
     ]);
   });
 
+  it('identity: of many runs the first with each, each with the next and each with the last', () => {
+    const of = (count: number) => pairs(...Array.from({ length: count }, () => found)).length;
+    // 6 runs: 15 pairs; 7 runs: 6 with the first, 5 more with the next, 4 more with the last
+    expect([of(4), of(6), of(7), of(20)]).toEqual([6, 15, 15, 54]);
+    const ids = pairs(...Array.from({ length: 8 }, () => found)).map((p) => `${p.fromRunId} ${p.toRunId}`);
+    expect(ids).toEqual(expect.arrayContaining(['run-1 run-5', 'run-3 run-4', 'run-3 run-8', 'run-7 run-8']));
+    expect(ids).not.toContain('run-3 run-5');
+    expect(new Set(ids).size).toBe(ids.length);
+  });
+
   it('identity: pressures as read are compared too, real beyond the gauges', () => {
     const [pair] = pairs(found, { ...found, dischargePsig: 330, suctionPsig: 89, airflowCfm: 1_100 });
     const of = (id: string) => pair?.changes.find((change) => change.id === id);
