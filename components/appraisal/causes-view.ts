@@ -213,7 +213,7 @@ function idleWords({ next }: NextExplained, told: Told): string {
   const code = `outcome.${next.saying.code.replace(/^next\./, '')}.${raised.outcome}`;
   return t('causes.idleMoves', {
     title,
-    outcome: lowerFirst(told({ code })),
+    outcome: told({ code }),
     moved: movedWords(raised.moved),
   });
 }
