@@ -22,7 +22,7 @@ import { Behind } from './behind';
 import { ChoiceCards, ChoiceTable } from './choice-table';
 import { ChosenPick } from './chosen-pick';
 import { PrintAndSend } from './send-sheet';
-import { RecordLinks, SheetLink } from './sheet-link';
+import { RecordLinks, SheetLink, SpanishLinks } from './sheet-link';
 import { TotalBars } from './total-bars';
 import { TryValues } from './try-values';
 import { useCustomerMode } from './use-customer-mode';
@@ -180,6 +180,7 @@ function Answered(props: {
         <Behind pageTwo={pageTwo} />
         <PrintAndSend />
         {props.forCustomer ? null : <RecordLinks />}
+        <SpanishLinks />
         <Titled title={t('compare.how')} level={2}>
           {pageOne.explanations.map((sentence) => (
             <p key={sentence} className="mt-1">

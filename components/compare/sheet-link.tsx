@@ -11,12 +11,31 @@ export function SheetLink() {
   return <FileLink file="sheet.pdf" words={t('compare.sheet')} main />;
 }
 
-/** Everything else that can be taken along: the sheet as a page, papers and files. */
-export function RecordLinks() {
-  const readTwice = useDraftState((s) => {
+/** What a customer who reads Spanish takes along. */
+export function SpanishLinks() {
+  const readTwice = useReadTwice();
+  return (
+    <p className="no-print flex flex-wrap gap-2">
+      <FileLink file="sheet.pdf?lang=es" words={t('compare.sheetSpanish')} lang="es" />
+      <FileLink file="sheet?lang=es" words={t('compare.pageSpanish')} lang="es" />
+      {readTwice ? (
+        <FileLink file="before-after.pdf?lang=es" words={t('compare.beforeAfterSpanish')} lang="es" />
+      ) : null}
+    </p>
+  );
+}
+
+/** Whether one mode was read more than once, as before and after a repair. */
+function useReadTwice(): boolean {
+  return useDraftState((s) => {
     const modes = listAt(s.draft, 'runs').map((run) => textAt(run, 'mode'));
     return new Set(modes).size < modes.length;
   });
+}
+
+/** Everything else that can be taken along: the sheet as a page, papers and files. */
+export function RecordLinks() {
+  const readTwice = useReadTwice();
   return (
     <p className="no-print flex flex-wrap gap-2">
       <FileLink file="sheet" words={t('compare.page')} />
@@ -29,7 +48,13 @@ export function RecordLinks() {
   );
 }
 
-function FileLink(props: { readonly file: string; readonly words: string; readonly main?: boolean }) {
+function FileLink(props: {
+  readonly file: string;
+  readonly words: string;
+  readonly main?: boolean;
+  /** Language of the words, where it is not the page's. */
+  readonly lang?: string;
+}) {
   const { file } = props;
   const id = useVisitId();
   const [waiting, setWaiting] = useState(false);
@@ -44,6 +69,7 @@ function FileLink(props: { readonly file: string; readonly words: string; readon
   return (
     <a
       href={`/visits/${id}/${file}`}
+      lang={props.lang}
       className={`press ${props.main === true ? 'press-main' : ''}`}
       onClick={download}
     >

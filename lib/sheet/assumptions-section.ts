@@ -1,6 +1,6 @@
 import { exactEstimate } from '../math/estimate';
 import type { ResolvedAssumption } from '../visit/assumption';
-import { assumptionLabel, unitLabel } from '../visit/field-words';
+import { assumptionLabel, assumptionSource, unitLabel } from '../visit/field-words';
 import { climateWords } from './climate-words';
 import type { Composing } from './composing';
 import { dollarWords } from './money-words';
@@ -100,7 +100,10 @@ function assumptionRow(c: Composing, a: ResolvedAssumption): AssumptionRow {
       a.low === a.high
         ? phrase(c.words, 'general.none')
         : withUnit(c, phrase(c.words, 'assumptions.range', ends), a.unit),
-    source: a.setBy === 'visit' ? phrase(c.words, 'assumptions.setHere', { source: a.source }) : a.source,
+    source:
+      a.setBy === 'visit'
+        ? phrase(c.words, 'assumptions.setHere', { source: a.source })
+        : assumptionSource(c.words.fields, a),
     basis: a.basis,
     basisWords: phrase(c.words, `basis.${a.basis}`),
   };

@@ -40,7 +40,11 @@ function codeInNumber(words: Words, saying: Saying): string {
 /** Some stages leave out the family of a code, since the field it stands in tells it. */
 function knownCode(words: Words, code: string): string {
   const phrases = words.stages;
-  return [code, `note.${code}`, `flag.${code}`].find((candidate) => phrases[candidate] !== undefined) ?? code;
+  return (
+    [code, `note.${code}`, `flag.${code}`, `hint.${code}`].find(
+      (candidate) => phrases[candidate] !== undefined,
+    ) ?? code
+  );
 }
 
 function valueWords(words: Words, name: string, value: string | number, names: Names): string {

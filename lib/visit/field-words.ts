@@ -5,12 +5,14 @@ export type FieldWords = {
   /** By path with `*` for every position ("runs.*.suctionPsig"). */
   readonly fields: Readonly<Record<string, string>>;
   readonly assumptions: Readonly<Record<string, string>>;
+  /** Where the default of an assumption comes from. */
+  readonly sources: Readonly<Record<string, string>>;
   /** Only units whose words differ; "psig" is the same everywhere. */
   readonly units: Readonly<Record<string, string>>;
 };
 
 /** The schema speaks English itself. */
-export const schemaWords: FieldWords = { fields: {}, assumptions: {}, units: {} };
+export const schemaWords: FieldWords = { fields: {}, assumptions: {}, sources: {}, units: {} };
 
 /**
  * Label of a field in a language.
@@ -35,4 +37,13 @@ export function assumptionLabel(
   assumption: { readonly key: string; readonly label: string },
 ): string {
   return words.assumptions[assumption.key] ?? assumption.label;
+}
+
+/** Source of an assumption in a language; one that was set for the visit was typed and stays. Check: tests/visit/field-words.test.ts */
+export function assumptionSource(
+  words: FieldWords,
+  assumption: { readonly key: string; readonly source: string; readonly setBy: string },
+): string {
+  const told = assumption.setBy === 'visit' ? undefined : words.sources[assumption.key];
+  return told ?? assumption.source;
 }

@@ -18,9 +18,11 @@ test('wiring: every paper of a visit can be had, and says what is missing when i
   const papers = [
     ['/visits/closed-registers/sheet.pdf?paper=a4', 'application/pdf', '%PDF'],
     ['/visits/closed-registers/before-after.pdf', 'application/pdf', '%PDF'],
+    ['/visits/closed-registers/before-after.pdf?lang=es', 'application/pdf', '%PDF'],
     ['/visits/closed-registers/record.pdf', 'application/pdf', '%PDF'],
     ['/visits/closed-registers/wall-table.pdf', 'application/pdf', '%PDF'],
     ['/visits/closed-registers/cash-flows.csv', 'text/csv; charset=utf-8', '\ufeffChoice,Kind,Year'],
+    ['/visits/closed-registers/cash-flows.csv?lang=es', 'text/csv; charset=utf-8', '\ufeffOpción,Tipo,Año'],
     ['/schemas/appraisal.schema.json', 'application/schema+json; charset=utf-8', '{'],
     ['/schemas/visit.schema.json', 'application/schema+json; charset=utf-8', '{'],
   ] as const;
@@ -47,3 +49,27 @@ test.for(Object.entries(SIZES))(
     expect(trouble).toEqual([]);
   },
 );
+
+test('wiring: from the comparison to the sheet in Spanish, as a page and as a PDF', {
+  timeout: PATIENCE_MS,
+}, async () => {
+  const { page, trouble } = await watchedPage(browser, { viewport: SIZES.phone });
+  await page.goto('/visits/closed-registers/compare');
+  const links = await page.locator('a[lang=es]').evaluateAll((all) => all.map((a) => a.getAttribute('href')));
+  expect(links).toEqual([
+    '/visits/closed-registers/sheet.pdf?lang=es',
+    '/visits/closed-registers/sheet?lang=es',
+    '/visits/closed-registers/before-after.pdf?lang=es',
+  ]);
+  await page.getByRole('link', { name: 'Hoja en español, como página' }).click();
+  const article = page.locator('article[lang=es-US]');
+  await article.waitFor();
+  expect(await article.innerText()).toMatch(/Lo que encontramos[\s\S]*Nuestro consejo/);
+  expect(await breaches(page)).toEqual([]);
+  expect(await tooWide(page)).toBeLessThanOrEqual(0);
+  const pdf = await page.request.get(links[0] ?? '');
+  expect((await pdf.body()).toString('latin1')).toContain('/Lang (es-US)');
+  await page.getByRole('link', { name: 'In English' }).click();
+  await page.locator('article[lang=en-US]').waitFor();
+  expect(trouble).toEqual([]);
+});

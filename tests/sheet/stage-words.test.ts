@@ -38,6 +38,7 @@ describe('stageWords', () => {
   test('wiring: codes of notes and flags are found under their family', () => {
     expect(told('carriedOver', { from: 'heating' })).toMatch(/^Not measured in this mode/);
     expect(told('altitudeUnknown')).toMatch(/^Altitude not given/);
+    expect(told('blockage')).toMatch(/^Low airflow with high static pressure/);
   });
 
   test('wiring: a list of readings is told by their names', () => {

@@ -2,7 +2,13 @@ import { describe, expect, test } from 'vitest';
 import { fieldBook } from '@/components/draft/build-field-book';
 import { resolveAssumption } from '@/lib/visit/assumption';
 import { assumptionKeys } from '@/lib/visit/assumption-keys';
-import { assumptionLabel, fieldLabel, schemaWords, unitLabel } from '@/lib/visit/field-words';
+import {
+  assumptionLabel,
+  assumptionSource,
+  fieldLabel,
+  schemaWords,
+  unitLabel,
+} from '@/lib/visit/field-words';
 import es from '@/lib/visit/labels/es.json';
 
 /** Labels that are the same in Spanish: names of ratings, and one word. */
@@ -23,6 +29,7 @@ describe('labels of the visit in Spanish', () => {
 
   test('wiring: every assumption has one', () => {
     expect(Object.keys(es.assumptions).sort()).toEqual([...assumptionKeys].sort());
+    expect(Object.keys(es.sources).sort()).toEqual([...assumptionKeys].sort());
   });
 });
 
@@ -32,6 +39,18 @@ describe('words of a field', () => {
   test('wiring: by its place in the visit, whatever the position in a list', () => {
     expect(fieldLabel(es, path)).toBe('Presión de succión');
     expect(fieldLabel(schemaWords, path)).toBe('Suction pressure');
+  });
+
+  test('wiring: the source of a default is told in the language with its own figures, a typed one stays', () => {
+    const source = (key: (typeof assumptionKeys)[number]) => assumptionSource(es, resolveAssumption([], key));
+    const figures = (text: string) => (text.match(/\d[\d,.]*\d|\d/g) ?? []).sort().join();
+    const unequal = assumptionKeys.filter(
+      (key) => figures(source(key)) !== figures(resolveAssumption([], key).source),
+    );
+    expect(unequal).toEqual([]);
+    const own = { ...resolveAssumption([], 'stayYears'), source: 'said at the table', setBy: 'visit' };
+    expect(assumptionSource(es, own)).toBe('said at the table');
+    expect(assumptionSource(schemaWords, resolveAssumption([], 'ageYears'))).toMatch(/^Judgement/);
   });
 
   test('wiring: units and assumptions; what a language lacks is told in English', () => {

@@ -32,9 +32,18 @@ export default async function Page(props: {
   return (
     <div className="mx-auto max-w-5xl px-4 pb-8">
       <p className="no-print">
-        <Link href={`/visits/${id}/compare`} className="inline-flex min-h-12 items-center">
+        <Link href={`/visits/${id}/compare`} className="mr-6 inline-flex min-h-12 items-center">
           {t('sheet.back')}
         </Link>
+        {locale === 'es' ? (
+          <Link href={`/visits/${id}/sheet`} className="inline-flex min-h-12 items-center">
+            {t('sheet.inEnglish')}
+          </Link>
+        ) : (
+          <Link href={`/visits/${id}/sheet?lang=es`} lang="es" className="inline-flex min-h-12 items-center">
+            {t('sheet.inSpanish')}
+          </Link>
+        )}
       </p>
       {visit === undefined ? (
         <>
