@@ -82,9 +82,7 @@ export function energyInputsView(appraisal: Appraisal, told: (saying: Saying) =>
     ...(bills === undefined ? {} : { bills: billsView(bills, energy.notes, told) }),
     tariff: {
       ...priceWords(appraisal),
-      notes: energy.notes
-        .filter(({ code }) => code.startsWith('tariff'))
-        .map((note) => told(withPrice(note))),
+      notes: about(/^tariff/),
       clocks: visit.tariff?.kind === 'timeOfUse' ? priceClocks(visit.tariff).map(clockView) : [],
     },
     assumed: assumedFields(appraisal),
@@ -175,13 +173,6 @@ function kwhWords(kwh: number): string {
   return t('energy.kwh', { n: plainNumber(words, Number(kwh.toPrecision(2)), 0) });
 }
 
-/** The price that stands in for a gap, to the tenth of a cent. */
-function withPrice(saying: Saying): Saying {
-  const price = saying.values?.price;
-  if (typeof price !== 'number') return saying;
-  return { ...saying, values: { ...saying.values, price: plainNumber(words, price, 3) } };
-}
-
 /** Dates inside a sentence as people write them. */
 function withDateWords(saying: Saying): Saying {
   const values = Object.entries(saying.values ?? {}).map(([name, value]) => [
@@ -195,8 +186,15 @@ function priceWords({ visit, energy }: Appraisal): { used: string; assumed: bool
   const price = energy.assumptions.find(({ name }) => name === 'electricityPrice');
   const assumed = energy.priceBasis === 'assumed';
   const values = { price: centWords(energy.priceUsdPerKwh), source: price?.source ?? '' };
-  if (visit.tariff !== undefined) return { used: t('tariff.given', values), assumed };
+  if (visit.tariff !== undefined) return { used: givenWords(energy, values), assumed };
   return { used: t(assumed ? 'tariff.assumed' : 'tariff.fromBills', values), assumed };
+}
+
+/** A price by amount is what the unit pays on top of the rest of the house, no average of the bill. */
+function givenWords(energy: Appraisal['energy'], values: { readonly price: string }): string {
+  const byAmount = energy.price?.kind === 'tiered';
+  const used = t(byAmount ? 'tariff.givenTiers' : 'tariff.given', values);
+  return energy.priceBasis === 'assumed' ? `${used} ${t('tariff.givenGaps')}` : used;
 }
 
 /** Fields of the house whose value is assumed while they are empty, by the assumption's name. */

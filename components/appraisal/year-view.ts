@@ -158,7 +158,7 @@ function notesOf({ price, co2 }: EnergyResult): string[] {
   const notes: string[] = [];
   if (price !== undefined) {
     notes.push(
-      t('year.price', {
+      t(price.kind === 'tiered' ? 'year.priceTiers' : 'year.price', {
         marginal: centWords(price.marginalUsdPerKwh),
         average: centWords(price.averageUsdPerKwh),
       }),

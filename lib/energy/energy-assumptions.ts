@@ -5,6 +5,7 @@ import type { Climate } from './climate-model';
 import defaults from './data/load-defaults.json';
 import type { EnergyAssumption, EnergyResult, PriceUsed } from './energy-result';
 import type { HouseLoad } from './house-load';
+import type { OtherUse } from './tariff/other-use';
 import type { YearContext } from './year-context';
 
 export type AssumptionInput = {
@@ -14,6 +15,8 @@ export type AssumptionInput = {
   readonly model: Pick<YearContext, 'load' | 'ends'>;
   readonly price: PriceUsed;
   readonly co2: NonNullable<EnergyResult['co2']>;
+  /** Only where the price depends on the amount. */
+  readonly otherUse?: OtherUse | undefined;
 };
 
 /**
@@ -46,6 +49,7 @@ export function energyAssumptions(input: AssumptionInput): EnergyAssumption[] {
       basis: price.basis,
       source: price.source,
     },
+    ...otherUseRow(input.otherUse),
     ...price.fuels.map((fuel) => ({
       name: `fuelPrice.${fuel.fuel}`,
       value: `${round(fuel.usdPerMmbtu, 2)} USD per million Btu`,
@@ -55,6 +59,12 @@ export function energyAssumptions(input: AssumptionInput): EnergyAssumption[] {
     ...co2Rows(input.co2),
     ...healthy.facts.map((fact) => factRow(fact, visit)),
   ];
+}
+
+function otherUseRow(otherUse: OtherUse | undefined): EnergyAssumption[] {
+  if (otherUse === undefined) return [];
+  const { kwhPerMonth, basis, source } = otherUse;
+  return [{ name: 'otherUse', value: `${round(kwhPerMonth, 0)} kWh a month`, basis, source }];
 }
 
 function balance(

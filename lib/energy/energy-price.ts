@@ -21,16 +21,21 @@ export type EnergyPrice = {
  *
  * @param visit  its tariff wins; then a price somebody set as an assumption; then the bills; then the state's average; then the
  *   general assumption
- * @returns tariff [USD/kWh] with basis and source. Fixed charges stay apart: no choice saves them.
+ * @returns tariff [USD/kWh] with basis and source; a tariff with months or hours nobody priced counts as assumed. Fixed
+ *   charges stay apart: no choice saves them.
  * Source: US EIA state energy data 2023, status read
  * Check: tests/energy/energy-price.test.ts
  */
 export function energyPrice(visit: Visit): EnergyPrice {
+  const average = averagePrice(visit);
   if (visit.tariff !== undefined) {
-    return { ...checkTariff(visit.tariff), basis: 'bill', source: 'Tariff given at the visit' };
+    const { tariff, notes, standsIn } = checkTariff(visit.tariff, average.usdPerKwh);
+    if (!standsIn) return { tariff, notes, basis: 'bill', source: TARIFF_SOURCE };
+    const onAverage = notes.some(({ code }) => code === 'tariffHourAverage');
+    const rest = onAverage ? average.source : 'from its other prices';
+    return { tariff, notes, basis: 'assumed', source: `${TARIFF_SOURCE}; where it names no price: ${rest}` };
   }
-  const assumed = resolveAssumption(visit.assumptions, 'electricityUsdPerKwh');
-  const billed = assumed.setBy === 'visit' ? undefined : priceFromBills(visit.bills ?? []);
+  const billed = average.setBy === 'visit' ? undefined : priceFromBills(visit.bills ?? []);
   if (billed !== undefined) {
     const { periods, ...price } = billed;
     return {
@@ -40,19 +45,18 @@ export function energyPrice(visit: Visit): EnergyPrice {
       notes: [],
     };
   }
-  const averages: Readonly<Record<string, number>> = data.electricityUsdPerKwh;
-  const state = visit.site.stateCode === undefined ? undefined : averages[visit.site.stateCode];
-  if (assumed.setBy === 'keepworth' && state !== undefined) {
-    return {
-      tariff: flat(state),
-      basis: 'assumed',
-      source: `Average of ${visit.site.stateCode}, ${data.year}: ${data.source}`,
-      notes: [],
-    };
-  }
-  return { tariff: flat(assumed.likely), basis: 'assumed', source: assumed.source, notes: [] };
+  const { usdPerKwh: energyUsdPerKwh, source } = average;
+  return { tariff: { kind: 'flat', energyUsdPerKwh }, basis: 'assumed', source, notes: [] };
 }
 
-function flat(energyUsdPerKwh: number): Tariff {
-  return { kind: 'flat', energyUsdPerKwh };
+const TARIFF_SOURCE = 'Tariff given at the visit';
+
+/** Price where neither tariff nor bills tell: one somebody set, the state's average, the general assumption. */
+function averagePrice(visit: Visit): { usdPerKwh: number; source: string; setBy: string } {
+  const { likely, source, setBy } = resolveAssumption(visit.assumptions, 'electricityUsdPerKwh');
+  const averages: Readonly<Record<string, number>> = data.electricityUsdPerKwh;
+  const { stateCode } = visit.site;
+  const state = stateCode === undefined ? undefined : averages[stateCode];
+  if (setBy !== 'keepworth' || state === undefined) return { usdPerKwh: likely, source, setBy };
+  return { usdPerKwh: state, source: `Average of ${stateCode}, ${data.year}: ${data.source}`, setBy };
 }

@@ -20,6 +20,7 @@ import { type ModelMoves, modelEnds } from './model-ends';
 import { priceUsed } from './price-used';
 import type { CauseChances } from './recovery';
 import { scenariosOf } from './scenarios';
+import { type OtherUse, otherUseOf } from './tariff/other-use';
 import { pricingOf } from './tariff/pricing';
 import { unitBins } from './unit-bins';
 import { unitTotals } from './unit-year';
@@ -53,11 +54,12 @@ export type YearlyEnergyInput = {
  */
 export function yearlyEnergy(given: YearlyEnergyInput): EnergyResult {
   const { visit } = given;
-  const { input, context, loadNotes, price, co2, bills } = houseOfYear(given);
+  const { input, context, loadNotes, price, co2, bills, otherUse } = houseOfYear(given);
   const { climate, healthy } = input;
   const notes: Saying[] = [
     ...climate.notes,
     ...price.notes,
+    ...otherUseNotes(otherUse),
     ...healthy.notes.map((note) => ({ ...note, code: `unit.${note.code}` })),
     ...lossNotes(input, context.heats),
     ...(bills?.notes ?? []),
@@ -85,7 +87,7 @@ export function yearlyEnergy(given: YearlyEnergyInput): EnergyResult {
     priceBasis: price.basis,
     price: used,
     co2,
-    assumptions: energyAssumptions({ visit, healthy, climate, model: context, price: used, co2 }),
+    assumptions: energyAssumptions({ visit, healthy, climate, model: context, price: used, co2, otherUse }),
     ...(bills === undefined ? {} : { bills }),
     notes,
   };
@@ -105,15 +107,15 @@ export function houseOfYear(given: YearlyEnergyInput) {
   const price = energyPrice(visit);
   const co2 = co2Of(visit);
   const bills = billsOf(input);
-  const usable = bills !== undefined && bills.verdict !== 'unusable';
+  const otherUse = otherUseOf(price.tariff, bills);
   const duty = {
     heats: unitHeatsHouse(visit, healthy),
     monthBinHours: hoursByMonthAndBin(climate),
-    pricing: pricingOf(price.tariff, climate, usable ? bills.baseKwhPerYear / 12 : undefined),
+    pricing: pricingOf(price.tariff, climate, otherUse?.kwhPerMonth),
     co2LbPerKwh: co2[co2.used].lbPerKwh,
   };
   const { context, notes: loadNotes } = contextOf(input, duty, bills);
-  return { input, context, loadNotes, price, co2, bills };
+  return { input, context, loadNotes, price, co2, bills, otherUse };
 }
 
 function co2Of(visit: Visit): NonNullable<EnergyResult['co2']> {
@@ -170,6 +172,12 @@ function contextOf(
 function unitHeatsHouse(visit: Visit, healthy: HealthyUnit): boolean {
   if (visit.site.otherHeat === true) return false;
   return healthy.heating !== undefined || healthy.stripKw > 0;
+}
+
+/** Nobody typed what fills the lower tiers: the price of every saving hangs on it. */
+function otherUseNotes(otherUse: OtherUse | undefined): Saying[] {
+  if (otherUse?.basis !== 'assumed') return [];
+  return [{ code: 'tariffTiersOther', values: { otherKwh: otherUse.kwhPerMonth } }];
 }
 
 /** Morning recovery after a set-back may call the strips: the mean room temperature does not show it. */

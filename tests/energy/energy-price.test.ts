@@ -56,4 +56,16 @@ describe('wiring: which price counts', () => {
       energyUsdPerKwh: 0.16,
     });
   });
+
+  it('regression: a peak alone is billed for its own hours; the rest is the average of the state, and all is assumed', () => {
+    const table: Readonly<Record<string, number>> = prices.electricityUsdPerKwh;
+    const peak = { months: [7], days: 'weekdays' as const, fromHour: 16, toHour: 21, energyUsdPerKwh: 0.4 };
+    const price = energyPrice({
+      ...withoutTariff,
+      site: { stateCode: 'GA' },
+      tariff: { kind: 'timeOfUse', periods: [peak] },
+    });
+    expect(price).toMatchObject({ basis: 'assumed', tariff: { otherUsdPerKwh: table.GA, periods: [peak] } });
+    expect(price.source).toContain('Average of GA, 2023');
+  });
 });

@@ -87,9 +87,24 @@ test('wiring: a gap in the day is drawn open and said, and closing it silences b
     '16 to 21: 30¢',
     '21 to 24: no price',
   ]);
+  expect(open.notes[0]).toMatch(/an average price of electricity \(0\.\d{2,3} USD\/kWh\) stands in/);
+  expect(open.assumed).toBe(true);
+  expect(open.used).toMatch(/so this price is doubtful\.$/);
   const closed = inputs({ tariff: { kind: 'timeOfUse', periods: [peak], otherUsdPerKwh: 0.11 } }).tariff;
   expect(closed.notes).toEqual([]);
   expect(closed.clocks[0]?.days[1]?.spans.map((span) => span.words)).toEqual(['0 to 24: 11¢']);
+});
+
+test('regression: what the unit pays in tiers is not called an average, and the assumed other use is said', () => {
+  const months = [1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12];
+  const tiers = [{ upToKwh: 500, energyUsdPerKwh: 0.1 }, { energyUsdPerKwh: 0.22 }];
+  const tariff = { kind: 'tiered' as const, seasons: [{ months, tiers }] };
+  const tiered = inputs({ tariff }).tariff;
+  expect(tiered.used).toMatch(/^Used: 22¢ for a kWh of this unit, on top of what the rest of the house uses/);
+  expect(tiered.notes).toEqual([
+    'What the rest of the house uses is not known: 600 kWh a month are assumed, which fill the lower tiers first. The unit and every saving are priced in the tiers above them. A year of bills would tell.',
+  ]);
+  expect(inputs({ tariff, bills: year }).tariff.notes).toEqual([]);
 });
 
 test('wiring: a field left empty says what is assumed in its place', () => {

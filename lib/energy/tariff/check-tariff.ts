@@ -11,28 +11,40 @@ export type CheckedTariff = {
   /** Every month and hour has one price, tiers rise and end open. */
   readonly tariff: Tariff;
   readonly notes: readonly Saying[];
+  /** A month or an hour has a price that nobody typed for it. */
+  readonly standsIn: boolean;
 };
 
 /**
  * A tariff made whole: what can be used is used, what stood in for a gap or lost a contest is said.
  *
- * @param tariff  as typed
- * @returns months without a price take that of the month before; hours without one take the mean of the others
- *   (unless the tariff prices all other hours); where two prices claim a month or an hour the first counts; tiers are
- *   put in order and the highest goes on without end. One note per fault, worded in wording/en.json
+ * @param tariff         as typed
+ * @param averageUsdPerKwh  price of electricity where nothing is known of the tariff
+ * @returns months without a price take that of the month before; hours without one take the tariff's lowest price, since
+ *   what is left out of a tariff by time of day is its ordinary hours, or the average price while one price alone is known or
+ *   most hours have none (unless the tariff prices all other hours); where two prices claim a month or an hour the first
+ *   counts; tiers are put in order and the highest goes on without end. One note per fault, worded in wording/en.json
+ * Source: `leastPricedFrac` of data/tariff-calendar.json, status assumption
  * Check: tests/energy/tariff/check-tariff.test.ts
  */
-export function checkTariff(tariff: Tariff): CheckedTariff {
+export function checkTariff(tariff: Tariff, averageUsdPerKwh: number): CheckedTariff {
   const notes: Saying[] = [];
+  const whole = wholeTariff(tariff, averageUsdPerKwh, notes);
+  return { tariff: whole, notes, standsIn: notes.some(({ code }) => STAND_INS.includes(code)) };
+}
+
+const STAND_INS: readonly string[] = ['tariffMonthMissing', 'tariffHourMissing', 'tariffHourAverage'];
+
+function wholeTariff(tariff: Tariff, averageUsdPerKwh: number, notes: Saying[]): Tariff {
   switch (tariff.kind) {
     case 'flat':
-      return { tariff, notes };
+      return tariff;
     case 'seasonal':
-      return { tariff: { ...tariff, seasons: wholeYear(tariff.seasons, notes) }, notes };
+      return { ...tariff, seasons: wholeYear(tariff.seasons, notes) };
     case 'tiered':
-      return { tariff: wholeTiers(tariff, notes), notes };
+      return wholeTiers(tariff, notes);
     case 'timeOfUse':
-      return { tariff: wholeWeek(tariff, notes), notes };
+      return wholeWeek(tariff, averageUsdPerKwh, notes);
   }
 }
 
@@ -76,38 +88,33 @@ function wholeTiers(tariff: TieredTariff, notes: Saying[]): TieredTariff {
   return { ...tariff, seasons };
 }
 
-function wholeWeek(tariff: TimeOfUseTariff, notes: Saying[]): TimeOfUseTariff {
+function wholeWeek(tariff: TimeOfUseTariff, averageUsdPerKwh: number, notes: Saying[]): TimeOfUseTariff {
   const twice = spansByDay((month, day, hour) => claimsAt(tariff, month, day, hour) > 1);
   notes.push(...twice.map((values) => ({ code: 'tariffHourTwice', values })));
   if (tariff.otherUsdPerKwh !== undefined) return tariff;
   const missing = spansByDay((month, day, hour) => claimsAt(tariff, month, day, hour) === 0);
   if (missing.length === 0) return tariff;
-  const mean = meanUsdPerKwh(tariff);
-  const price = Math.round(mean * 10_000) / 10_000;
-  notes.push(...missing.map((values) => ({ code: 'tariffHourMissing', values: { ...values, price } })));
-  return { ...tariff, otherUsdPerKwh: mean };
+  const prices = new Set(tariff.periods.map((period) => period.energyUsdPerKwh));
+  const tells = prices.size > 1 && pricedFrac(tariff) >= calendar.leastPricedFrac.value;
+  const other = tells ? Math.min(...prices) : averageUsdPerKwh;
+  const code = tells ? 'tariffHourMissing' : 'tariffHourAverage';
+  const priceUsdPerKwh = Math.round(other * 10_000) / 10_000;
+  notes.push(...missing.map((values) => ({ code, values: { ...values, priceUsdPerKwh } })));
+  return { ...tariff, otherUsdPerKwh: other };
 }
 
 function claimsAt(tariff: TimeOfUseTariff, month: number, day: DayKind, hour: number): number {
   return tariff.periods.filter((p) => periodCovers(p, month, day, hour)).length;
 }
 
-/** Mean price of the hours that have one, weekdays weighing 5/7. */
-function meanUsdPerKwh(tariff: TimeOfUseTariff): number {
-  let usd = 0;
-  let total = 0;
-  for (const month of months) {
-    for (const day of DAY_KINDS) {
-      const weight = day === 'weekday' ? calendar.weekdayFrac.value : 1 - calendar.weekdayFrac.value;
-      for (const hour of hours) {
-        const period = tariff.periods.find((p) => periodCovers(p, month, day, hour));
-        if (period === undefined) continue;
-        usd += weight * period.energyUsdPerKwh;
-        total += weight;
-      }
-    }
-  }
-  return total > 0 ? usd / total : 0;
+/** Share of the hours of a year that a period covers, weekdays weighing 5/7. */
+function pricedFrac(tariff: TimeOfUseTariff): number {
+  const weights = { weekday: calendar.weekdayFrac.value, weekend: 1 - calendar.weekdayFrac.value };
+  let priced = 0;
+  for (const month of months)
+    for (const day of DAY_KINDS)
+      for (const hour of hours) if (claimsAt(tariff, month, day, hour) > 0) priced += weights[day];
+  return priced / (MONTHS * HOURS_OF_DAY);
 }
 
 type Where = { readonly months: string; readonly day: DayKind; readonly from: number; readonly to: number };

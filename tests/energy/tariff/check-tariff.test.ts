@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { checkTariff } from '@/lib/energy/tariff/check-tariff';
+import { checkTariff as checked } from '@/lib/energy/tariff/check-tariff';
 import words from '@/lib/energy/wording/en.json';
 import type { Tariff, TimeOfUseTariff } from '@/lib/visit/tariff';
 
@@ -12,6 +12,8 @@ const period = (fromHour: number, toHour: number, days: 'weekdays' | 'weekends' 
   energyUsdPerKwh: 0.1,
 });
 const tou = (...periods: ReturnType<typeof period>[]): TimeOfUseTariff => ({ kind: 'timeOfUse', periods });
+/** The average price does not matter where every hour can be priced from the tariff. */
+const checkTariff = (tariff: Tariff, averageUsdPerKwh = 0.16) => checked(tariff, averageUsdPerKwh);
 const codes = (tariff: Tariff) => checkTariff(tariff).notes.map((f) => f.code);
 
 describe('wiring: faults of a tariff', () => {
@@ -22,21 +24,44 @@ describe('wiring: faults of a tariff', () => {
       tou(period(0, 24, 'weekdays'), period(0, 24, 'weekends')),
       { ...tou(period(0, 16), period(18, 24)), otherUsdPerKwh: 0.3 },
     ]) {
-      expect(checkTariff(whole)).toEqual({ tariff: whole, notes: [] });
+      expect(checkTariff(whole)).toEqual({ tariff: whole, notes: [], standsIn: false });
     }
   });
 
-  it('a gap in the day names its hours, kind of day and months; the mean of the other prices stands in', () => {
+  it('a gap in the day names its hours, kind of day and months; the lowest of its prices stands in', () => {
     const dear = { ...period(18, 24), energyUsdPerKwh: 0.3 };
-    const { tariff, notes } = checkTariff(tou(period(0, 16), dear));
-    // by hand: (16 h x 0.1 + 6 h x 0.3) / 22 h
-    const mean = (16 * 0.1 + 6 * 0.3) / 22;
-    expect(tariff).toMatchObject({ otherUsdPerKwh: expect.closeTo(mean, 9) });
-    const where = { from: 16, to: 18, months: '1-12', price: 0.1545 };
+    const { tariff, notes, standsIn } = checkTariff(tou(dear, period(0, 16)));
+    expect(tariff).toMatchObject({ otherUsdPerKwh: 0.1 });
+    expect(standsIn).toBe(true);
+    const where = { from: 16, to: 18, months: '1-12', priceUsdPerKwh: 0.1 };
     expect(notes).toEqual([
       { code: 'tariffHourMissing', values: { day: 'weekday', ...where } },
       { code: 'tariffHourMissing', values: { day: 'weekend', ...where } },
     ]);
+  });
+
+  it('a peak alone never prices the other hours: an average price stands in and is named', () => {
+    const peak = { ...period(16, 21, 'weekdays'), energyUsdPerKwh: 0.4 };
+    const { tariff, notes, standsIn } = checkTariff(tou(peak), 0.1373);
+    expect(tariff).toMatchObject({ otherUsdPerKwh: 0.1373 });
+    expect(standsIn).toBe(true);
+    expect(notes.map(({ code }) => code)).toEqual(Array(3).fill('tariffHourAverage'));
+    expect(notes[0]?.values).toMatchObject({ from: 0, to: 16, priceUsdPerKwh: 0.1373 });
+  });
+
+  it('neither do two peaks, nor one price of many hours; half of the hours at two prices do', () => {
+    const other = (...periods: ReturnType<typeof period>[]) => {
+      const { tariff } = checkTariff(tou(...periods), 0.15);
+      return tariff.kind === 'timeOfUse' ? tariff.otherUsdPerKwh : undefined;
+    };
+    const at = (energyUsdPerKwh: number, from: number, to: number) => ({
+      ...period(from, to),
+      energyUsdPerKwh,
+    });
+    expect(other(at(0.4, 16, 19), at(0.35, 6, 9))).toBe(0.15);
+    expect(other(at(0.09, 0, 22))).toBe(0.15);
+    expect(other(at(0.4, 16, 20), at(0.2, 0, 7))).toBe(0.15);
+    expect(other(at(0.4, 16, 20), at(0.2, 0, 9))).toBe(0.2);
   });
 
   it('overlapping periods: the first one counts', () => {
@@ -88,6 +113,7 @@ describe('wiring: faults of a tariff', () => {
     expect(checkTariff(tiered(500, 1_000, undefined))).toEqual({
       tariff: tiered(500, 1_000, undefined),
       notes: [],
+      standsIn: false,
     });
     expect(codes(tiered(1_000, 500, undefined))).toEqual(['tariffTiersBroken']);
     expect(codes(tiered(500, 1_000))).toEqual(['tariffTiersBroken']);
@@ -106,6 +132,8 @@ describe('wiring: faults of a tariff', () => {
       'tariffMonthTwice',
       'tariffTiersBroken',
       'tariffHourMissing',
+      'tariffHourAverage',
+      'tariffTiersOther',
       'tariffHourTwice',
     ]);
   });
