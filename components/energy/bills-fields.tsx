@@ -15,7 +15,6 @@ import { typedWords } from '@/components/format/entry-words';
 import { dateWords } from '@/components/format/time-words';
 import { Fold } from '@/components/visit/fold';
 import { t } from '@/components/words/words';
-import { withBills } from './bills-draft';
 import { PasteTable } from './paste-table';
 
 const BillPlot = dynamic(() => import('@/components/charts/bill-plot').then((m) => m.BillPlot), {
@@ -40,10 +39,8 @@ export function BillsFields() {
         hint={t('bills.pasteHint')}
         example={t('bills.pasteExample')}
         read={async (text) => {
-          const { billsFromTable } = await import('./read-tables');
-          const { bills, ...result } = billsFromTable(text);
-          if (bills.length > 0) store.change(t('bills.taken'), (draft) => withBills(draft, bills));
-          return result;
+          const { takenBills } = await import('./taken-bills');
+          return takenBills(store, text);
         }}
       />
       <FieldError path="bills" />

@@ -3,8 +3,12 @@
 import { useId, useState } from 'react';
 import { t } from '@/components/words/words';
 
-/** What became of a pasted table: one sentence, and what could not be read. */
-export type TableRead = { readonly done: string; readonly notes: readonly string[] };
+/** What became of a pasted table: one sentence, what could not be read, and what else could be done with it. */
+export type TableRead = {
+  readonly done: string;
+  readonly notes: readonly string[];
+  readonly offer?: { readonly words: string; readonly take: () => TableRead };
+};
 
 /** A box for a table pasted from a spreadsheet, or a file of one; what cannot be read stays and is explained. */
 export function PasteTable(props: {
@@ -17,11 +21,12 @@ export function PasteTable(props: {
   const id = useId();
   const [text, setText] = useState(props.start ?? '');
   const [result, setResult] = useState<TableRead | undefined>(undefined);
-  const take = async (table: string) => {
-    const read = await props.read(table);
+  const show = (read: TableRead) => {
     setResult(read);
-    if (read.notes.length === 0 && props.start === undefined) setText('');
+    if (read.notes.length === 0 && read.offer === undefined && props.start === undefined) setText('');
   };
+  const take = async (table: string) => show(await props.read(table));
+  const offer = result?.offer;
   return (
     <div className="py-2">
       <label htmlFor={id} className="block font-medium">
@@ -64,13 +69,20 @@ export function PasteTable(props: {
       </div>
       <div role="status">
         {result === undefined ? null : (
-          <div className={`mt-2 ${result.notes.length === 0 ? 'note-plain' : 'note-doubt'}`}>
+          <div
+            className={`mt-2 ${result.notes.length === 0 && offer === undefined ? 'note-plain' : 'note-doubt'}`}
+          >
             {result.done === '' ? null : <p className="font-semibold">{result.done}</p>}
             <ul>
               {result.notes.map((note) => (
                 <li key={note}>{note}</li>
               ))}
             </ul>
+            {offer === undefined ? null : (
+              <button type="button" className="press mt-2" onClick={() => show(offer.take())}>
+                {offer.words}
+              </button>
+            )}
           </div>
         )}
       </div>

@@ -25,8 +25,7 @@ export function checkBills(bills: readonly Bill[]): CheckedBills {
     if (!good) notes.push({ code: 'billsDatesWrong', values: { from: bill.fromDate, to: bill.toDate } });
     return good;
   });
-  const rising = [...dated].sort((a, b) => (a.fromDate < b.fromDate ? -1 : Number(a.fromDate > b.fromDate)));
-  const apart = withoutOverlap(endsShared(rising), notes).map((bill) => unswapped(bill, notes));
+  const apart = withoutOverlap(endsShared(inTime(dated)), notes).map((bill) => unswapped(bill, notes));
   const joined = joinEstimated(apart, notes);
   const usable = joined.filter((bill) => lengthIsUsable(bill, notes));
   noteGaps(usable, notes);
@@ -35,6 +34,20 @@ export function checkBills(bills: readonly Bill[]): CheckedBills {
     notes.push({ code: 'billsFewerThanYear', values: { periods: usable.length, days } });
   }
   return { usable, notes };
+}
+
+/**
+ * Bills with usable dates of which no two share a day, in order of time; of two that do, the one that begins first stays.
+ *
+ * Check: tests/energy/bills/check-bills.test.ts
+ */
+export function billsApart(bills: readonly Bill[]): readonly Bill[] {
+  const dated = bills.filter((bill) => dayNumber(bill.fromDate) !== undefined && billDays(bill) > 0);
+  return withoutOverlap(endsShared(inTime(dated)), []);
+}
+
+function inTime(bills: readonly Bill[]): Bill[] {
+  return [...bills].sort((a, b) => (a.fromDate < b.fromDate ? -1 : Number(a.fromDate > b.fromDate)));
 }
 
 /**

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { dateOfDay, dayNumber } from '@/lib/energy/bills/bill-model';
-import { checkBills } from '@/lib/energy/bills/check-bills';
+import { billsApart, checkBills } from '@/lib/energy/bills/check-bills';
 import words from '@/lib/energy/wording/en.json';
 import type { Bill } from '@/lib/visit/bills';
 
@@ -38,6 +38,11 @@ describe('wiring: sorting bills out', () => {
     const doubled = [...year, { fromDate: '2025-03-15', toDate: '2025-04-15', kwh: 900 }];
     expect(checkBills(doubled).usable).toEqual(year);
     expect(codes(doubled)).toEqual(['billsOverlap']);
+  });
+
+  it('bills apart are those without a day in an earlier one, whatever their use; no usable dates, no bill', () => {
+    const inside = { fromDate: '2025-03-15', toDate: '2025-04-15', kwh: 900 };
+    expect(billsApart([inside, ...year, { fromDate: '', toDate: 'soon', kwh: 1 }])).toEqual(year);
   });
 
   it('bills that end the day before the next begins are a day longer; none of their days is a gap', () => {
