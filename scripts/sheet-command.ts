@@ -35,6 +35,7 @@ async function runSheet(request: SheetRequest, folder: string): Promise<number> 
   if (request.json) return DONE;
   const { comparisonTable, tableText } = await import('../lib/sheet/comparison-table');
   process.stdout.write(`${tableText(comparisonTable(sheet, appraisal.comparison))}\n`);
+  for (const refused of sheet.pageTwo.doubts.refused) process.stdout.write(`\n${refused}\n`);
   if (request.pdfFile !== undefined) process.stdout.write(`\nSheet written to ${request.pdfFile}\n`);
   return DONE;
 }

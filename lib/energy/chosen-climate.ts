@@ -24,5 +24,10 @@ export function chosenClimate(
   if (choice?.kind !== 'own') return { ...climate, basis: chosen.basis, notes: chosen.notes };
   const own = ownClimate(choice.bins, city);
   if (own.kind === 'climate') return own.climate;
-  return { ...climate, basis: 'assumed', notes: [...own.notes, ...chosen.notes] };
+  const refused = own.notes.map((note) =>
+    note.code === 'ownBinsTooFew' ? { ...note, values: { climate: climate.name } } : note,
+  );
+  // a climate was chosen: what stands in for it is told with the refusal
+  const unknown = chosen.notes.filter(({ code }) => code === 'climateUnknownCity');
+  return { ...climate, basis: 'assumed', notes: [...refused, ...unknown] };
 }

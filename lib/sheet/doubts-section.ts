@@ -5,7 +5,15 @@ import { flagWords } from './finding-section';
 import { phrase } from './phrase';
 import type { Sheet } from './sheet';
 
-/** What was doubtful or could not be known, and what every stage noted about its own limits; what contradicts itself first. */
+/** Notes that an entry somebody made was not used. */
+const REFUSALS: readonly string[] = ['ownBinsTooFew'];
+
+/**
+ * What was doubtful or could not be known, and what every stage noted about its own limits; entries that were not used
+ * first, then what contradicts itself.
+ *
+ * Check: tests/sheet/doubts-section.test.ts
+ */
 export function doubtsSection(c: Composing): Sheet['pageTwo']['doubts'] {
   const { findings, energy, comparison } = c;
   const notes = [
@@ -16,9 +24,15 @@ export function doubtsSection(c: Composing): Sheet['pageTwo']['doubts'] {
   ];
   const isConflict = (flag: Flag) => flag.severity === 'conflict';
   const flags = [...findings.flags.filter(isConflict), ...findings.flags.filter((flag) => !isConflict(flag))];
+  const refused = energy.notes.filter(({ code }) => REFUSALS.includes(code)).map((note) => told(c, note));
   const all = [...flags.map((flag) => flagWords(c, flag)), ...notes.map((note) => told(c, note))];
-  const sentences = [...new Set(all)];
-  return { title: phrase(c.words, 'doubts.title'), sentences, omitted: omittedWords(c, sentences.length) };
+  const sentences = [...new Set([...refused, ...all])];
+  return {
+    title: phrase(c.words, 'doubts.title'),
+    refused,
+    sentences,
+    omitted: omittedWords(c, sentences.length),
+  };
 }
 
 /** How many doubts a page without room leaves out, in words, for every number of them. */

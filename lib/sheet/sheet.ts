@@ -201,7 +201,9 @@ export type Sheet = {
     };
     readonly doubts: {
       readonly title: string;
-      /** Contradictions first. */
+      /** Entries that were not used, and what stands in for them; they lead `sentences` too. */
+      readonly refused: readonly string[];
+      /** Entries that were not used first, then contradictions. */
       readonly sentences: readonly string[];
       /** By number of sentences left out on paper, from 0. */
       readonly omitted: readonly string[];

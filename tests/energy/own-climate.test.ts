@@ -66,7 +66,11 @@ describe('wiring: tables as people have them', () => {
 
   it('falls back on the city of its calendar, marked assumed, when too few bins are left', () => {
     const few = climateFor({ kind: 'own', bins: bins([30, 8760]), calendarCity: 'duluth-mn' });
-    expect(few).toMatchObject({ id: 'duluth-mn', basis: 'assumed', notes: [{ code: 'ownBinsTooFew' }] });
+    expect(few).toMatchObject({ id: 'duluth-mn', basis: 'assumed' });
+    expect(few.notes).toEqual([{ code: 'ownBinsTooFew', values: { climate: few.name } }]);
+    // no city named for the calendar: the state's stands in, and it is not said that no climate was chosen
+    const byState = climateFor({ kind: 'own', bins: bins([30, 8760]) }, 'AZ');
+    expect(byState.notes).toEqual([{ code: 'ownBinsTooFew', values: { climate: 'Phoenix AZ' } }]);
     const whole = climateFor({ kind: 'own', bins: bins([30, 2920], [50, 2920], [80, 2920]) }, 'MN');
     expect(whole).toMatchObject({ kind: 'own', basis: 'measured' });
     const codes = Object.keys(words).filter((code) => code.startsWith('ownBins'));
