@@ -1,5 +1,6 @@
-import { appraise } from '../lib/appraise/appraise';
-import { simulate } from '../lib/finance/simulate';
+import { appraiseWith } from '../lib/appraise/appraise-with';
+import { simulateVisit } from '../lib/appraise/simulate-visit';
+import { climateFor } from '../lib/energy/climate';
 import type { Choice } from '../lib/visit/choice';
 import type { Visit } from '../lib/visit/visit';
 import { demoVisits } from './bench-appraisal';
@@ -74,11 +75,16 @@ function bareLoop(draws: number, choices: number, years: number): () => number {
   };
 }
 
-/** Rows: size, whole simulation with drawing and summing up, bare loop, ratio. */
+/**
+ * Rows: size, whole simulation with the surfaces of the yearly cost, reading them and summing up, bare loop, ratio. The
+ * random numbers are drawn in the first call and kept.
+ */
 export function benchFinance(folder: string): string[][] {
   return SIZES.map(([draws, choices, years]) => {
-    const appraisal = appraise(visitOf(folder, choices, years));
-    const whole = timeCalls(() => simulate({ ...appraisal, draws, seed: SEED }).perfectInformationUsd);
+    const visit = visitOf(folder, choices, years);
+    const climate = climateFor(visit.site.climate, visit.site.stateCode);
+    const appraisal = appraiseWith(visit, climate);
+    const whole = timeCalls(() => simulateVisit(appraisal, climate, draws, SEED).perfectInformationUsd);
     const bare = timeCalls(bareLoop(draws, choices, years));
     const ratio = whole.nsPerCall / bare.nsPerCall;
     return [

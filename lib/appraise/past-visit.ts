@@ -1,4 +1,5 @@
 import { climateFor } from '../energy/climate';
+import { energySurfaces } from '../energy/energy-surface';
 import { compareChoices } from '../finance/compare-choices';
 import type { Comparison } from '../finance/comparison';
 import { comparisonModel } from '../finance/comparison-model';
@@ -8,7 +9,7 @@ import type { RuleFacts } from '../finance/shop-rules/apply-rules';
 import { simulateTotals, summarise } from '../finance/simulate';
 import type { Visit } from '../visit/visit';
 import { appraiseRepair } from './appraise-repair';
-import { lineOfVisit } from './line-of-visit';
+import { energyInput, lineOfVisit } from './line-of-visit';
 
 /** A stored visit as the owner looks back on it. */
 export type PastFacts = {
@@ -25,13 +26,15 @@ export type PastFacts = {
  * Check: tests/appraise/past-visit.test.ts
  */
 export function pastFacts(visit: Visit): PastFacts {
-  const line = lineOfVisit(visit, climateFor(visit.site.climate, visit.site.stateCode));
+  const climate = climateFor(visit.site.climate, visit.site.stateCode);
+  const line = lineOfVisit(visit, climate);
+  const surfaces = energySurfaces(energyInput(visit, line.findings, climate));
   const input = { visit, ...line };
   const model = comparisonModel(input);
   const { draws, seed } = data.values;
   const chances = summarise(
     model,
-    simulateTotals(model, line.energy, draws.value, seed.value),
+    simulateTotals(model, line.energy, draws.value, seed.value, surfaces),
     seed.value,
   ).choices;
   const hottest = visit.runs.flatMap((run) => run.dischargeLineF ?? []);

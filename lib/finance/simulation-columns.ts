@@ -1,12 +1,12 @@
 import type { CostEnds, EnergyResult } from '../energy/energy-result';
 import type { EnergySurfaces } from '../energy/energy-surface';
-import { type Estimate, twoPiece } from '../math/estimate';
+import { type Estimate, twoPiece, Z_10_90 } from '../math/estimate';
 import { invariant } from '../math/invariant';
-import { randomStream } from '../math/random';
 import { repairs } from '../visit/choice';
 import type { FinanceKey } from './bounded-assumption';
 import type { ComparisonModel } from './comparison-model';
 import limits from './data/assumption-limits.json';
+import { drawnNumbers } from './drawn-numbers';
 import { costKey, type KeyedCosts, scenarioCosts } from './scenario-costs';
 import { type EnergyDeviates, surfaceColumns } from './simulation-energy';
 
@@ -51,17 +51,17 @@ export function drawColumns(
 ): Columns {
   invariant(Number.isSafeInteger(draws) && draws >= 1, `draws ${draws}`);
   const { basis, fallback } = model;
-  const normals = (key: string): Float64Array => {
-    const stream = randomStream(seed, key);
-    const column = new Float64Array(draws);
-    for (let n = 0; n < draws; n += 1) column[n] = stream.normal();
-    return column;
-  };
+  const normals = (key: string): Float64Array => drawnNumbers('normal', key, draws, seed);
   const within = (key: FinanceKey, value: Estimate): Float64Array => {
     const { min, max } = limits.limits[key];
-    const column = normals(key);
-    for (let n = 0; n < draws; n += 1)
-      column[n] = Math.min(max, Math.max(min, twoPiece(value, column[n] as number)));
+    const z = normals(key);
+    const { low, likely, high } = value;
+    const [below, above] = [(likely - low) / Z_10_90, (high - likely) / Z_10_90];
+    const column = new Float64Array(draws);
+    for (let n = 0; n < draws; n += 1) {
+      const zn = z[n] as number;
+      column[n] = Math.min(max, Math.max(min, likely + zn * (zn < 0 ? below : above)));
+    }
     return column;
   };
   const values = {} as Record<FinanceKey, Float64Array>;
@@ -69,12 +69,7 @@ export function drawColumns(
     const value = basis.values[key];
     values[key] = varies(model, key) ? within(key, value) : new Float64Array(draws).fill(value.likely);
   }
-  const uniforms = (key: string): Float64Array => {
-    const stream = randomStream(seed, key);
-    const column = new Float64Array(draws);
-    for (let n = 0; n < draws; n += 1) column[n] = stream.uniform();
-    return column;
-  };
+  const uniforms = (key: string): Float64Array => drawnNumbers('uniform', key, draws, seed);
   const cause = placesOf(
     uniforms('cause'),
     model.chances.causes.map((c) => c.frac),
