@@ -38,12 +38,23 @@ export function causesView(appraisal: Appraisal, told: Told): CausesView | undef
   const views = explained.map((cause) => ({ rank: cause.rank, view: causeView(cause, told, runName) }));
   const ofRank = (rank: CauseExplained['rank']) =>
     views.filter((view) => view.rank === rank).map(({ view }) => view);
+  const most = causes.explainsMost;
   const useful = next.filter(({ movesFinding }) => movesFinding);
   const idle = next.filter(({ movesFinding }) => !movesFinding);
   return {
     verdict: causes.verdict,
     verdictWords: verdictWords(causes, told),
-    notes: causes.notes.filter(({ code }) => code !== 'tooFewReadings').map(told),
+    notes: [
+      ...(most === undefined
+        ? []
+        : [
+            t('causes.explainsMost', {
+              cause: lowerFirst(causeName(most.cause)),
+              share: shareWords(most.shareFrac),
+            }),
+          ]),
+      ...causes.notes.filter(({ code }) => code !== 'tooFewReadings').map(told),
+    ],
     main: ofRank('main'),
     mainIsGone: causes.resolved.some(({ cause }) => cause === causes.causes[0]?.cause),
     besides: ofRank('besides'),
@@ -56,12 +67,14 @@ export function causesView(appraisal: Appraisal, told: Told): CausesView | undef
       }),
     ),
     next: useful.map((one) => nextView(one, told)),
+    nothingNext: t(most === undefined ? 'causes.nothingNext' : 'causes.nothingNextOpen'),
     idle: idle.map((one) => idleWords(one, told)),
   };
 }
 
 function verdictWords(causes: CausesFound, told: Told): string {
-  const said = told({ code: `verdict.${causes.verdict}` });
+  const off = causes.isOffTarget === true ? 'OffTarget' : '';
+  const said = told({ code: `verdict.${causes.verdict}${off}` });
   if (causes.verdict !== 'noFaultFound') return said;
   return t('causes.verdictChance', { said, chance: chance(causes.noFaultProbability) });
 }

@@ -141,6 +141,8 @@ export type CausesView = {
   readonly slight: readonly CauseView[];
   readonly resolved: readonly string[];
   readonly next: readonly NextView[];
+  /** What is said where no further reading is worth taking. */
+  readonly nothingNext: string;
   /** Readings that would tell a little but not change what is found. */
   readonly idle: readonly string[];
 };

@@ -10,7 +10,7 @@ export function NextReadingBlock(props: { readonly causes: CausesView }) {
     <div className="mt-4 border-t-2 border-ink pt-2">
       <h4 className="font-semibold">{t('causes.next')}</h4>
       {first === undefined ? (
-        <p className="mt-1">{t('causes.nothingNext')}</p>
+        <p className="mt-1">{props.causes.nothingNext}</p>
       ) : (
         <>
           <p className="mt-1">{first.title}</p>

@@ -16,6 +16,7 @@
         dated first payments, promotions and rebates against a loan count;
  *        the simulation reads each draw's yearly cost at its own capacity, power and need of the house instead of going
  *        straight between the ends, with the losses of capacity and power independent;
-        readings that cannot all be true are left out of the causes, and no cause is found by them
+        readings that cannot all be true are left out of the causes, and no cause is found by them;
+        no superheat below 5 F is within its target, and the condensing rule answers from 55 to 115 F outdoors only
  */
 export const MODEL_VERSION = '1.1.0';

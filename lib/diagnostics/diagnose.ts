@@ -1,5 +1,6 @@
 import type { Mode } from '../visit/run';
 import type { Visit } from '../visit/visit';
+import { besideLoss } from './causes/beside-loss';
 import { type CauseRun, causesOfVisit } from './causes/causes-of-visit';
 import { evidenceOfRun } from './causes/features-of-run';
 import { deriveRun } from './derived/derive-run';
@@ -77,7 +78,7 @@ export function diagnose(input: DiagnoseInput): Findings {
     }),
     routeOf,
   );
-  const flags = [...observedDangers(visit), ...runs.flatMap((run) => run.flags), ...unknowns(visit)];
+  const flags = [...observedDangers(visit), ...unknowns(visit), ...runs.flatMap((run) => run.flags)];
   const { suspectedCause } = visit;
   return {
     runs: runs.map((run) => run.findings),
@@ -97,7 +98,7 @@ export function diagnose(input: DiagnoseInput): Findings {
           },
         }),
     wouldNarrow: wouldNarrow(visit, healthy, runs),
-    causes: causes.found,
+    causes: besideLoss(causes.found, loss),
   };
 }
 

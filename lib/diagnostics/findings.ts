@@ -211,6 +211,10 @@ export type CausesFound = {
   }[];
   readonly comparisons: readonly RunComparison[];
   readonly notes: readonly Saying[];
+  /** No fault found, and yet some reading is off its target: no single fault explains it. */
+  readonly isOffTarget?: boolean;
+  /** Cause other than the leading one that explains most of a clear loss, and its share. */
+  readonly explainsMost?: { readonly cause: CauseId; readonly shareFrac: number };
 };
 
 /** What the readings say. */

@@ -193,18 +193,28 @@ function readingsOnCause(c: Composing, suspected: CauseId | undefined): string[]
   if (causes.verdict === 'tooFewReadings') return [phrase(c.words, 'finding.readingsTooFew')];
   if (causes.verdict === 'noFaultFound') {
     return [
-      phrase(c.words, 'finding.readingsNoFault', { chance: chanceWords(c.words, causes.noFaultProbability) }),
+      phrase(
+        c.words,
+        causes.isOffTarget === true ? 'finding.readingsNoSingleFault' : 'finding.readingsNoFault',
+        { chance: chanceWords(c.words, causes.noFaultProbability) },
+      ),
     ];
   }
   if (causes.verdict === 'unclear' || top === undefined) return [phrase(c.words, 'finding.readingsUnclear')];
   const chance = chanceWords(c.words, Math.min(1, top.probability));
   const gone = causes.resolved.some((resolved) => resolved.cause === top.cause);
-  const resolved = gone ? [phrase(c.words, 'finding.resolved')] : [];
-  if (top.cause === suspected) return [phrase(c.words, 'finding.readingsAgree', { chance }), ...resolved];
+  const most = causes.explainsMost;
+  const rest = [
+    ...(most === undefined
+      ? []
+      : [phrase(c.words, 'finding.explainsMost', { cause: phrase(c.words, `cause.${most.cause}`) })]),
+    ...(gone ? [phrase(c.words, 'finding.resolved')] : []),
+  ];
+  if (top.cause === suspected) return [phrase(c.words, 'finding.readingsAgree', { chance }), ...rest];
   const cause = phrase(c.words, `cause.${top.cause}`);
   const code =
     suspected === undefined || suspected === 'none' ? 'finding.readingsPoint' : 'finding.readingsOther';
-  return [phrase(c.words, code, { cause, chance }), ...resolved];
+  return [phrase(c.words, code, { cause, chance }), ...rest];
 }
 
 /** Hours in which a clear loss leaves the house short; without a clear loss the number means little. */

@@ -290,3 +290,26 @@ describe('air side as gross heat', () => {
     expect(airSideGross(heating, [])).toBeUndefined();
   });
 });
+
+describe('air that heat and rise ask for', () => {
+  const heating = {
+    mode: 'heating',
+    suctionPsig: 100,
+    dischargePsig: 340,
+    suctionLineF: 42,
+    dischargeLineF: 165,
+    liquidLineF: 92,
+    outdoorAirF: 45,
+    returnAirF: 70,
+    outdoorUnitW: 2_700,
+  } as const satisfies RunPart;
+
+  // FSEC 1997, abstract read: 130-510 cfm/ton in 27 homes; limits 200-600 are judgement.
+  it('outside: only an airflow outside 200-600 cfm per ton is doubted, and none that was read', () => {
+    const doubted = (supplyAirF: number, rest: Partial<RunPart> = {}) =>
+      codes({ ...heating, supplyAirF, ...rest }).includes('impliedAirflow');
+    expect([78, 95, 100].map((supplyAirF) => doubted(supplyAirF))).toEqual([true, false, false]);
+    expect(doubted(140)).toBe(true);
+    expect(doubted(78, { airflowCfm: 1_200 })).toBe(false);
+  });
+});

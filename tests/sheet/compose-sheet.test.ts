@@ -455,7 +455,7 @@ describe('losses that are none, certain or doubtful', () => {
     const byAge = assumedFinding([{ id: 'agePrior' }]);
     const text = byAge.finding.sentences.join(' ');
     expect(text).toMatch(
-      /^Nothing was measured that tells the loss\. Going by age alone we assume that it gives about 96\u00a0% of the heat/,
+      /^What was read does not tell the loss\. Going by age alone we assume that it gives about 96\u00a0% of the heat/,
     );
     expect(text).not.toMatch(/We found no clear loss|The unit now gives|hours a year/);
     expect(byAge.runningCost.sentences[1]).toMatch(/ may be due to the loss /);

@@ -96,8 +96,13 @@ export function causesOfVisit(visit: Visit, runs: readonly CauseRun[]): CausesOf
     resolved: resolvedCauses(runs, byRun),
     comparisons: comparisons(runs),
     notes: notesOf(visit, evidence, verdict),
+    ...(verdict === 'noFaultFound' && counted.some(isOffTarget) ? { isOffTarget: true } : {}),
   };
   return { found, asFound, asFoundVerdict, byRun };
+}
+
+function isOffTarget({ targets }: CauseRun): boolean {
+  return targets.some(({ verdict }) => verdict === 'above' || verdict === 'below');
 }
 
 function firstOfEachMode(runs: readonly CauseRun[]): readonly number[] {

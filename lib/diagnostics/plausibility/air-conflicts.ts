@@ -1,4 +1,5 @@
 import limits from '../data/limits.json';
+import { sensibleFactor } from '../derived/air-side';
 import { derivedById } from '../derived/derive-run';
 import { blowerPower } from '../derived/power';
 import type { DerivedValue, Flag } from '../findings';
@@ -6,7 +7,8 @@ import { wetBulbF } from '../moist-air';
 import { baroPsiaAtAltitude } from '../refrigerant/gauge';
 import type { RunContext } from '../run-context';
 import { constant } from '../sourced';
-import { conflict, round } from './conflict';
+import { healthyAt } from '../targets/healthy-state';
+import { conflict, doubt, round } from './conflict';
 
 const SIGMAS = limits.conflictSigmas.value;
 
@@ -24,7 +26,9 @@ export function airConflicts(context: RunContext, values: readonly DerivedValue[
     ...directionFlags(context),
     ...airflowFlags(context, values),
     ...capacityFlags(context, values),
+    ...impliedAirflowFlags(context, values),
     ...electricFlags(context, values),
+    ...openCapacitorFlags(context, values),
     ...steadyFlags(context),
   ];
 }
@@ -117,6 +121,37 @@ function capacityFlags(context: RunContext, values: readonly DerivedValue[]): re
       { air: Math.round(air.value / 100) * 100, refrigerant: Math.round(refrigerant.value / 100) * 100 },
     ),
   ];
+}
+
+/** Without an airflow read: the air that refrigerant-side heat and the rise of the air ask for. Sensible heat only. */
+function impliedAirflowFlags(context: RunContext, values: readonly DerivedValue[]): readonly Flag[] {
+  const { run, visit } = context;
+  const heat = derivedById(values, 'refrigerantCapacityBtuh');
+  const rise = derivedById(values, 'airRiseFd');
+  const { nominalTons } = visit.unit;
+  const isTold = run.mode === 'heating' && derivedById(values, 'airflowCfm') === undefined;
+  if (heat === undefined || rise === undefined || nominalTons === undefined || !isTold) return [];
+  if (rise.value <= SIGMAS * rise.sd || run.electricHeatOn === true) return [];
+  const perTon = heat.value / (sensibleFactor(context.altitude.value) * rise.value) / nominalTons;
+  const sd = perTon * Math.hypot(heat.sd / heat.value, rise.sd / rise.value);
+  const { low, high } = limits.impliedAirflowCfmPerTon;
+  if (perTon + sd >= low && perTon - sd <= high) return [];
+  const shown = { heat: Math.round(heat.value / 100) * 100, cfm: Math.round(perTon), low, high };
+  return [doubt(run.id, 'impliedAirflow', ['supplyAirF', 'returnAirF', 'airflowCfm'], shown)];
+}
+
+/** A compressor that runs at its usual power has a run capacitor. */
+function openCapacitorFlags(context: RunContext, values: readonly DerivedValue[]): readonly Flag[] {
+  const { run } = context;
+  const { open, runsAtHealthyPowerFrac } = limits.capacitorFrac;
+  const deviation = derivedById(values, 'compressorCapacitorDeviationFrac');
+  const power = derivedById(values, 'outdoorUnitW');
+  const healthy = healthyAt(context);
+  if (deviation === undefined || power === undefined || healthy === undefined) return [];
+  const runsAsUsual = power.value <= runsAtHealthyPowerFrac * healthy.outdoorUnitW;
+  if (deviation.value > -open || !runsAsUsual) return [];
+  const shown = { reading: run.compressorCapUf ?? 0, label: run.compressorCapRatedUf ?? 0 };
+  return [conflict(run.id, 'capacitorOpenWhileRunning', ['compressorCapUf'], shown)];
 }
 
 /**

@@ -95,7 +95,9 @@ function fromOwnTable(
 function classCondensing(context: RunContext): HealthyTemperature | undefined {
   const outdoor = reading(context, 'outdoorAirF');
   if (outdoor === undefined) return undefined;
-  const { seerBtuPerWh, valueFd, toleranceFd, source, status } = data.condensingOverOutdoor;
+  const { seerBtuPerWh, valueFd, toleranceFd, source, status, outdoorLowF, outdoorHighF } =
+    data.condensingOverOutdoor;
+  if (outdoor.value < outdoorLowF || outdoor.value > outdoorHighF) return undefined;
   const over = interpolateLinear(seerBtuPerWh, valueFd, seerClass(context)).value;
   return { temperatureF: outdoor.value + over, toleranceFd, source, status, ...classNote(context) };
 }

@@ -1,4 +1,5 @@
 import type { Uncertain } from '../../math/propagate';
+import limits from '../data/limits.json';
 import superheatData from '../data/target-superheat.json';
 import data from '../data/targets.json';
 import { type RunContext, reading, returnWetBulb } from '../run-context';
@@ -19,13 +20,20 @@ const BAND = data.dischargeBandSigmas.value;
 /**
  * Target suction superheat.
  *
- * @returns fixed metering in cooling: the regulatory table, +/-5 F; expansion valve in cooling: 4-25 F; in heating
+ * @returns fixed metering in cooling: the regulatory table, +/-5 F; expansion valve in cooling: up to 25 F; in heating
  * only an expansion valve has a published band. Otherwise why there is no target.
- * Cooling only from 55 F outdoors; outside the table no verdict.
+ * Never from below the 5 F makers ask for at the service valve. Cooling only from 55 F outdoors; outside the table no verdict.
  * Source: data/target-superheat.json, data/targets.json
  * Check: tests/diagnostics/targets/refrigerant-targets.test.ts
  */
 export function superheatTarget(context: RunContext): Answer {
+  const answer = publishedSuperheat(context);
+  const { floor, source } = limits.suctionSuperheatFd;
+  if (!('value' in answer) || answer.low >= floor) return answer;
+  return { ...answer, low: floor, source: `${answer.source}; lower edge: ${source}` };
+}
+
+function publishedSuperheat(context: RunContext): Answer {
   const id = 'suctionSuperheatFd';
   const { metering } = context.visit.unit;
   if (metering === undefined) return none(id, 'meteringUnknown');
@@ -99,8 +107,12 @@ export function condensingTarget(context: RunContext): Answer {
   const id = cooling ? 'condensingOverOutdoorFd' : 'condensingOverReturnFd';
   const air = reading(context, cooling ? 'outdoorAirF' : 'returnAirF');
   const healthy = healthyCondensing(context);
-  if (healthy === undefined || air === undefined)
+  if (healthy === undefined || air === undefined) {
+    const { outdoorLowF: low, outdoorHighF: high } = data.condensingOverOutdoor;
+    if (cooling && air !== undefined)
+      return { id, note: { code: 'condensingRuleRange', values: { low, high } } };
     return none(id, cooling ? 'needsOutdoor' : 'needsOutdoorAndReturn');
+  }
   return fromTemperature(id, healthy, healthy.temperatureF - air.value, 1);
 }
 
@@ -190,7 +202,7 @@ function heatingRule(context: RunContext): { value: number; low: number; high: n
  * Check: tests/diagnostics/targets/refrigerant-targets.test.ts, tests/diagnostics/causes/at-target.test.ts
  */
 export function healthySuperheat(context: RunContext): Uncertain {
-  const answer = superheatTarget(context);
+  const answer = publishedSuperheat(context);
   if ('value' in answer) {
     const sd = Math.min(answer.value - answer.low, answer.high - answer.value) / BAND;
     return { value: answer.value, sd };

@@ -114,3 +114,26 @@ describe('what is asked next', () => {
     expect(codes.filter((code) => needing.some((id) => code === `next.${id}`))).toEqual([]);
   });
 });
+
+describe('no fault found', () => {
+  it('regression: readings off their targets are not told as a healthy unit', () => {
+    const healthy = {
+      mode: 'cooling',
+      suctionPsig: 125,
+      dischargePsig: 340,
+      suctionLineF: 54,
+      dischargeLineF: 160,
+      liquidLineF: 98,
+      outdoorAirF: 88,
+      returnAirF: 76,
+      returnWetBulbF: 63,
+    } as const satisfies RunPart;
+    const of = (liquidLineF: number) => {
+      const { causes, runs } = findingsOf({ ...healthy, liquidLineF }, { nameplateSubcoolingFd: 10 });
+      const off = runs[0]?.targets.filter(({ verdict }) => verdict === 'above' || verdict === 'below') ?? [];
+      return [causes?.verdict, off.length > 0, causes?.isOffTarget ?? false];
+    };
+    expect(of(98)).toEqual(['noFaultFound', true, true]);
+    expect(of(96)).toEqual(['noFaultFound', false, false]);
+  });
+});

@@ -28,9 +28,9 @@ describe('superheat', () => {
     expect('value' in target ? [target.value, target.low, target.high] : []).toEqual([12, 7, 17]);
   });
 
-  it('outside: an expansion valve has 4-25 F whatever the weather [RA3.2, no maker range]', () => {
-    expect(superheatTarget(contextOfRun(summer))).toMatchObject({ low: 4, high: 25 });
-    expect(superheatTarget(contextOfRun({ mode: 'cooling' }))).toMatchObject({ low: 4, high: 25 });
+  it('outside: an expansion valve has 5-25 F whatever the weather [RA3.2: 4-25 F; makers: never below 5 F]', () => {
+    expect(superheatTarget(contextOfRun(summer))).toMatchObject({ low: 5, high: 25 });
+    expect(superheatTarget(contextOfRun({ mode: 'cooling' }))).toMatchObject({ low: 5, high: 25 });
   });
 
   it.each([
@@ -46,6 +46,17 @@ describe('superheat', () => {
       expect(target).toEqual({ id: 'suctionSuperheatFd', note: { code } });
     },
   );
+
+  it('property: no superheat below 5 F is ever called as it should be [makers, data/limits.json]', () => {
+    const lows = [60, 75, 90, 105].flatMap((outdoorAirF) =>
+      [55, 60, 63, 67, 72].flatMap((returnWetBulbF) => {
+        const target = superheatTarget(contextOfRun({ ...summer, outdoorAirF, returnWetBulbF }, fixed));
+        return 'low' in target ? [target.low] : [];
+      }),
+    );
+    expect(lows.length).toBeGreaterThan(8);
+    expect(Math.min(...lows)).toBe(5);
+  });
 
   it('identity: a heating run never gets the cooling table', () => {
     const heating = { ...winter, outdoorAirF: 60, returnWetBulbF: 60 };
@@ -186,5 +197,18 @@ describe('discharge line', () => {
   it('identity: worked out at the pressures read, it says so', () => {
     const context = contextOfRun({ mode: 'cooling', suctionPsig: 125, dischargePsig: 360 });
     expect(dischargeTarget(context)).toMatchObject({ note: { code: 'dischargeAtPressuresRead' } });
+  });
+});
+
+describe('condensing far from the rule', () => {
+  it('regression: at 40 F or 120 F outdoors the class rule has no answer, and says where it has', () => {
+    const at = (outdoorAirF: number) => condensingTarget(contextOfRun({ ...summer, outdoorAirF }));
+    const none = {
+      id: 'condensingOverOutdoorFd',
+      note: { code: 'condensingRuleRange', values: { low: 55, high: 115 } },
+    };
+    expect([at(40), at(120)]).toEqual([none, none]);
+    expect(at(55)).toHaveProperty('value');
+    expect(at(115)).toHaveProperty('value');
   });
 });
