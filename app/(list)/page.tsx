@@ -5,6 +5,8 @@ import { VisitList } from '@/components/list/visit-list';
 import { KeptList, KeptSince } from '@/components/offline/kept-list';
 import { t } from '@/components/words/words';
 import { store } from '../open-store-once';
+import { assumptionsFor } from '../shop/assumptions-for';
+import { todayHere } from '../shop/today';
 import { knownDigests } from '../visit-digests';
 import { createVisit } from '../visits/create-visit';
 import { listRows } from './list-rows';
@@ -23,7 +25,7 @@ export default async function VisitsPage(props: { searchParams: Search }) {
           <p className="font-serif text-lg font-bold text-plum">{t('app.name')}</p>
           <h1 className="text-3xl">{t('list.title')}</h1>
         </div>
-        <StartVisit onServer={createVisit} />
+        <StartVisit onServer={createVisit} assumptions={await assumptionsFor(todayHere())} />
       </header>
       <KeptSince />
       <KeptList />

@@ -5,6 +5,7 @@ import { blankVisit, localDate, newVisitId } from '@/components/draft/blank-visi
 import { t } from '@/components/words/words';
 import { NEW_VISIT } from '@/lib/store/save-visit';
 import { store } from '../open-store-once';
+import { assumptionsFor } from '../shop/assumptions-for';
 
 /** Starts an empty visit of today and opens it: for a page whose scripts have not arrived, or that may not store. */
 export async function createVisit(): Promise<void> {
@@ -12,7 +13,7 @@ export async function createVisit(): Promise<void> {
   const id = newVisitId(now);
   const saved = await (await store()).saveVisit({
     id,
-    draft: blankVisit(id, localDate(now)),
+    draft: blankVisit(id, localDate(now), await assumptionsFor(localDate(now))),
     baseRevision: NEW_VISIT,
     savedBy: t('save.byThisOffice'),
     savedAt: now.toISOString(),

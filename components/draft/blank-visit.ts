@@ -1,4 +1,5 @@
 import { t } from '@/components/words/words';
+import type { Assumption } from '@/lib/visit/assumption';
 import type { Draft } from './draft-tree';
 
 /** Version of the stored shape; `tests/screens/blank-visit.test.ts` holds it to the schema's, which no page loads. */
@@ -19,9 +20,10 @@ export function newVisitId(at: Date): string {
 /**
  * An empty visit of a date.
  *
+ * @param assumptions what the shop assumes instead of Keepworth's own defaults
  * Check: tests/screens/blank-visit.test.ts
  */
-export function blankVisit(id: string, visitDate: string): Draft {
+export function blankVisit(id: string, visitDate: string, assumptions: readonly Assumption[] = []): Draft {
   return {
     schemaVersion: SHAPE,
     id,
@@ -30,7 +32,10 @@ export function blankVisit(id: string, visitDate: string): Draft {
     unit: {},
     runs: [],
     observations: [],
-    assumptions: [],
+    assumptions: assumptions.map(({ setBy, ...values }) => ({
+      ...values,
+      ...(setBy === undefined ? {} : { setBy }),
+    })),
     choices: [{ kind: 'leave', id: 'leave', name: t('option.choiceKind.leave'), priceLines: [] }],
   };
 }

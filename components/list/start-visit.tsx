@@ -6,6 +6,7 @@ import { type LocalCopy, writeLocalCopy } from '@/components/draft/local-copy';
 import { sendDraft } from '@/components/draft/send-draft';
 import { keepsPages } from '@/components/offline/register-worker';
 import { t } from '@/components/words/words';
+import type { Assumption } from '@/lib/visit/assumption';
 
 /** A technician at the door waits no longer for the office than this. */
 const PATIENCE_MS = 4_000;
@@ -13,9 +14,13 @@ const PATIENCE_MS = 4_000;
 /**
  * Starts a visit on this device and opens it; the office gets it at once or when there is signal.
  *
+ * @param props.assumptions what the shop assumes for new visits, as the list was last seen
  * @param props.onServer starts it at the office instead, for a browser that may not store
  */
-export function StartVisit(props: { readonly onServer: () => Promise<void> }) {
+export function StartVisit(props: {
+  readonly onServer: () => Promise<void>;
+  readonly assumptions: readonly Assumption[];
+}) {
   const [words, setWords] = useState('');
   const busy = useRef(false);
   const start = (event: SubmitEvent<HTMLFormElement>) => {
@@ -23,7 +28,7 @@ export function StartVisit(props: { readonly onServer: () => Promise<void> }) {
     const now = new Date();
     const id = newVisitId(now);
     const copy: LocalCopy = {
-      draft: blankVisit(id, localDate(now)),
+      draft: blankVisit(id, localDate(now), props.assumptions),
       baseRevision: 0,
       unsent: true,
       at: now.getTime(),

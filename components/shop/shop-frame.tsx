@@ -3,7 +3,7 @@ import type { ReactNode } from 'react';
 import { t, tCode } from '@/components/words/words';
 
 /** Pages of the shop, in the order an owner needs them. */
-export const SHOP_PAGES = ['rules', 'prices'] as const;
+export const SHOP_PAGES = ['rules', 'prices', 'defaults', 'wall-table', 'outcomes'] as const;
 export type ShopPage = (typeof SHOP_PAGES)[number];
 
 /** One page of the shop, with the way to its others and back to the visits. */

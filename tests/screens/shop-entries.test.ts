@@ -2,8 +2,10 @@ import { expect, test } from 'vitest';
 import { buildFieldBook } from '@/components/draft/build-field-book';
 import type { FieldEntry } from '@/components/draft/field-book';
 import { checkNumber, markErrors, numberWords } from '@/components/shop/check-entry';
+import { DEFAULT_GROUPS } from '@/components/shop/default-groups';
 import en from '@/components/words/en.json';
 import { defaultPriceBook } from '@/lib/finance/default-price-book';
+import { assumptionKeys } from '@/lib/visit/assumption-keys';
 import { PriceBook } from '@/lib/visit/price-book';
 import { ruleKeys, ShopRuleValues } from '@/lib/visit/shop-rules';
 
@@ -64,4 +66,15 @@ test('property: a change needs a date, a name and a reason', () => {
     'why',
   ]);
   expect(markErrors({ fromDate: '2026-12-01', setBy: 'Ada', why: 'dearer' })).toEqual({});
+});
+
+test('wiring: every assumption stands in exactly one group of the page, and every verdict has words', () => {
+  const grouped = DEFAULT_GROUPS.flatMap(({ keys }) => keys);
+  expect([...grouped].sort()).toEqual([...assumptionKeys].sort());
+  const words: Readonly<Record<string, string>> = en;
+  const codes = [
+    ...DEFAULT_GROUPS.map(({ id }) => `shop.defaults.group.${id}`),
+    ...['worked', 'failed', 'notJudged'].map((verdict) => `shop.outcomes.verdict.${verdict}`),
+  ];
+  expect(codes.filter((code) => words[code] === undefined)).toEqual([]);
 });

@@ -1,4 +1,5 @@
 import { t, tCode } from '@/components/words/words';
+import { insideShopLimits } from '@/lib/finance/shop-limits';
 import { partOf, ShopChange, withChange } from '@/lib/visit/shop-change';
 import { store } from '../../open-store-once';
 import { cameFromHere } from '../../same-origin';
@@ -14,6 +15,9 @@ export async function PUT(request: Request): Promise<Response> {
   const { baseRevision } = body ?? {};
   if (!read.success || typeof baseRevision !== 'number') {
     return Response.json({ error: t('shop.refused.unreadable') }, { status: 422 });
+  }
+  if (read.data.kind === 'assumption' && !insideShopLimits(read.data.assumption)) {
+    return Response.json({ error: t('shop.refused.outsideLimits') }, { status: 422 });
   }
   const part = partOf(read.data);
   const { shop, revisions } = await loadShop();

@@ -89,7 +89,7 @@ function rateOf(repairs: readonly MeasuredRepair[]): SuccessRate | undefined {
     judged: verdicts.length,
     worked,
     frac: successFracOf(worked, verdicts.length),
-    few: verdicts.length < data.values.fewBelow.value,
+    few: isFew(verdicts.length),
   };
 }
 
@@ -123,4 +123,9 @@ export function promisesKept(repairs: readonly MeasuredRepair[]): PromiseKept | 
       ({ promised, measured }) => measured.likely >= promised.low && measured.likely <= promised.high,
     ).length,
   };
+}
+
+/** Whether a count is too small to lean on. Source: data/outcomes.json, fewBelow. */
+export function isFew(count: number): boolean {
+  return count < data.values.fewBelow.value;
 }
