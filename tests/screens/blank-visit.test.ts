@@ -18,6 +18,17 @@ test('wiring: a blank visit lacks kind and size of the unit and nothing else', (
   expect(filled.visit?.choices.map((choice) => choice.id)).toEqual(['leave']);
 });
 
+test('wiring: what the shop assumes for new visits is read from a blank visit as it was set', () => {
+  const shops = { key: 'medianLifeYears', low: 14, likely: 17, high: 20, source: 'the shop' } as const;
+  const blank = blankVisit('visit-2026-01-02-0a', '2026-01-02', [{ ...shops, setBy: 'Ada' }, shops]);
+  const { visit, issues } = readTyped(
+    { ...blank, unit: { kind: 'heatPump', nominalTons: '3' } },
+    fieldBook(),
+  );
+  expect(issues).toEqual([]);
+  expect(visit?.assumptions).toEqual([{ ...shops, setBy: 'Ada' }, shops]);
+});
+
 test('wiring: names of new visits carry their date, differ, and are ones the store takes', () => {
   const at = new Date(2026, 0, 2, 23, 59);
   const names = Array.from({ length: 200 }, () => newVisitId(at));
