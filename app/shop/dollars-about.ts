@@ -1,8 +1,8 @@
-/** An amount in whole dollars; cents would claim more than an estimate knows. */
+import { dollarWords } from '@/lib/sheet/money-words';
+import { wordsOf } from '@/lib/sheet/phrase';
+import { roundUsdToRange } from '@/lib/sheet/round-to-range';
+
+/** A single estimated amount, rounded as on the papers; cents would claim more than an estimate knows. */
 export function dollarsAbout(usd: number): string {
-  return new Intl.NumberFormat('en-US', {
-    style: 'currency',
-    currency: 'USD',
-    maximumFractionDigits: 0,
-  }).format(Math.round(usd));
+  return dollarWords(wordsOf('en'), roundUsdToRange({ low: usd, likely: usd, high: usd }).likely);
 }

@@ -1,4 +1,4 @@
-import { readTyped } from '@/components/appraisal/build-view';
+import { readTyped } from '@/components/appraisal/read-typed';
 import { fieldBook } from '@/components/draft/build-field-book';
 import { t } from '@/components/words/words';
 import { appraise } from '@/lib/appraise/appraise';
@@ -6,6 +6,8 @@ import { wallTable } from '@/lib/finance/shop-rules/wall-table';
 import type { PlainDocument } from '@/lib/sheet/plain-document';
 import { composeWallTable, wallTableOf } from '@/lib/sheet/wall-table';
 import type { VisitSummary } from '@/lib/store/revision';
+import { resolveAssumption } from '@/lib/visit/assumption';
+import type { Visit } from '@/lib/visit/visit';
 import { draftOf } from '../draft-of';
 import { store } from '../open-store-once';
 
@@ -24,6 +26,12 @@ export async function wallDocument(id: string): Promise<PlainDocument | undefine
   const made = composeWallTable(wallTableOf(appraisal, wallTable(appraisal), 'en'));
   return {
     ...made,
-    facts: [...made.facts, { label: t('shop.wall.loss'), text: t('shop.wall.lossMeans') }],
+    facts: [...made.facts, countedIn(visit)],
   };
+}
+
+/** What a table of prices hides: a repair that may fail is worth less. */
+function countedIn({ assumptions }: Visit): PlainDocument['facts'][number] {
+  const percent = Math.round(100 * resolveAssumption(assumptions, 'repairSuccessFrac').likely);
+  return { label: t('shop.wall.counted'), text: t('shop.wall.countedMeans', { percent }) };
 }

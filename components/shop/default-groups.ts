@@ -22,6 +22,11 @@ export const DEFAULT_GROUPS: readonly {
   {
     id: 'instruments',
     keys: [
+      'gaugeErrorFrac',
+      'clampErrorFd',
+      'airErrorFd',
+      'ampsErrorFrac',
+      'airflowErrorFrac',
       'shellLossFrac',
       'powerFactorFrac',
       'outdoorFanShareFrac',

@@ -46,7 +46,7 @@ function Repairs({ outcomes }: { readonly outcomes: Outcomes }) {
         </p>
       ))}
       <ScrollBox title={t('shop.outcomes.repairs')} className="mt-3">
-        <table className="w-full min-w-200">
+        <table className="w-full min-w-180">
           <caption className="sr-only">{t('shop.outcomes.repairs')}</caption>
           <thead>
             <tr className="border-b-2 border-ink text-left align-bottom">

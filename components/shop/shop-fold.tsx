@@ -27,7 +27,7 @@ export function ShopFold(props: {
           ▸
         </span>
         <span className="min-w-0 flex-1 font-semibold">{props.title}</span>
-        <span className="text-right">{props.aside}</span>
+        <span className="w-full pl-7 sm:w-auto sm:max-w-1/2 sm:pl-0 sm:text-right">{props.aside}</span>
       </summary>
       {/* Forms of closed rows would only weigh on the page. */}
       {isOpen ? <div className="pb-4 pl-0 sm:pl-7">{props.children}</div> : null}

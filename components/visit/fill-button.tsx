@@ -15,8 +15,12 @@ export function FillButton(props: { readonly path: string }) {
   const fill = async () => {
     setNotes([t('book.opening')]);
     try {
-      const { pricesFromBook } = await import('./fill-prices');
-      const { lines, warrantyYears, notes: said } = pricesFromBook(store.get().draft, book, id);
+      const [{ pricesFromBook }, { shopPriceBook }] = await Promise.all([
+        import('./fill-prices'),
+        import('@/components/shop/shop-price-book'),
+      ]);
+      const prices = await shopPriceBook();
+      const { lines, warrantyYears, notes: said } = pricesFromBook(store.get().draft, book, id, prices);
       setNotes(said);
       if (lines === undefined) return;
       store.change(t('book.fill'), (draft) => {

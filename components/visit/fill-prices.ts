@@ -2,10 +2,10 @@ import { readTyped } from '@/components/appraisal/read-typed';
 import type { Draft, DraftValue } from '@/components/draft/draft-tree';
 import type { FieldBook } from '@/components/draft/field-book';
 import { t } from '@/components/words/words';
-import { defaultPriceBook } from '@/lib/finance/default-price-book';
 import { bundleFromBook, entriesFor } from '@/lib/finance/price-from-book';
 import { wordsOf } from '@/lib/sheet/phrase';
 import { stageWords } from '@/lib/sheet/stage-words';
+import type { PriceBook } from '@/lib/visit/price-book';
 
 /** What filling from the price book gave. */
 export type Filled = {
@@ -21,17 +21,18 @@ const NO_NAMES = { choice: () => undefined, cause: () => undefined, reading: () 
 /**
  * Price lines of a choice from the shop's price book, at the prices of the visit's date.
  *
- * @param id  of the choice
+ * @param id      of the choice
+ * @param prices  the shop's price book
  * Check: tests/screens/fill-prices.test.ts
  */
-export function pricesFromBook(draft: Draft, book: FieldBook, id: string): Filled {
+export function pricesFromBook(draft: Draft, book: FieldBook, id: string, prices: PriceBook): Filled {
   const { visit } = readTyped(draft, book);
   const choice = visit?.choices.find((c) => c.id === id);
   if (visit === undefined || choice === undefined) return { notes: [t('book.unread')] };
   const isDualFuel = choice.kind === 'replace' && choice.furnace !== undefined;
-  const entries = entriesFor(defaultPriceBook, choice, isDualFuel);
+  const entries = entriesFor(prices, choice, isDualFuel);
   const { refrigerant, nominalTons } = visit.unit;
-  const priced = bundleFromBook(defaultPriceBook, entries, {
+  const priced = bundleFromBook(prices, entries, {
     date: visit.visitDate,
     nominalTons: choice.kind === 'replace' ? choice.nominalTons : nominalTons,
     ...(refrigerant === undefined ? {} : { refrigerant }),
@@ -41,6 +42,9 @@ export function pricesFromBook(draft: Draft, book: FieldBook, id: string): Fille
   return {
     lines: priced.priceLines.map((line): DraftValue => ({ ...line })),
     ...(priced.warrantyYears === undefined ? {} : { warrantyYears: priced.warrantyYears }),
-    notes: [t('book.filled', { name: priced.label }), ...missing],
+    notes: [
+      t(prices.invented === true ? 'book.filled' : 'book.filledOwn', { name: priced.label }),
+      ...missing,
+    ],
   };
 }

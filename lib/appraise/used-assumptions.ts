@@ -36,7 +36,17 @@ const inUse: Partial<Record<AssumptionKey, (s: Situation) => boolean>> = {
   newCompressorHazardRatio: ({ visit }) => visit.choices.some(renewsCompressor),
   hotDischargeHazardRatio: ({ findings }) =>
     findings.flags.some((f) => f.severity === 'danger' && f.readings.includes('dischargeLineF')),
+  gaugeErrorFrac: setOnly('gaugeErrorFrac'),
+  clampErrorFd: setOnly('clampErrorFd'),
+  airErrorFd: setOnly('airErrorFd'),
+  ampsErrorFrac: setOnly('ampsErrorFrac'),
+  airflowErrorFrac: setOnly('airflowErrorFrac'),
 };
+
+/** Instruments are told only where somebody set them: every reading carries its own doubt already. */
+function setOnly(key: AssumptionKey): (s: Situation) => boolean {
+  return ({ visit }) => visit.assumptions.some((one) => one.key === key);
+}
 
 /** Bills leave nothing of the house's need to assume. */
 function loadAssumed({ energy }: Situation): boolean {

@@ -69,7 +69,7 @@ export function siteAltitude(site: Site): Sourced {
 
 /** A reading of the context's run. */
 export function reading(context: RunContext, name: ReadingName): Sourced | undefined {
-  return readingOf(context.run, name);
+  return readingOf(context.run, name, context.visit.assumptions);
 }
 
 /** An assumption of the context's visit. */

@@ -29,12 +29,17 @@ const readings: Partial<Record<string, { readonly kind: string; readonly unit: s
  *
  * @param run   run of the visit
  * @param name  reading
+ * @param overrides  assumptions of the visit; a shop's own instruments count where they are set
  * @returns the reading, or undefined when it was not taken
  * @throws invariant if the reading has no row in the instrument table
  * Source: data/instruments.json, status beside each kind
  * Check: tests/diagnostics/sourced.test.ts
  */
-export function readingOf(run: Run, name: ReadingName): Sourced | undefined {
+export function readingOf(
+  run: Run,
+  name: ReadingName,
+  overrides: readonly Assumption[] = [],
+): Sourced | undefined {
   const value = run[name];
   if (value === undefined) return undefined;
   const row = readings[name];
@@ -42,7 +47,7 @@ export function readingOf(run: Run, name: ReadingName): Sourced | undefined {
   return {
     name,
     value,
-    sd: instrumentSd(row.kind as InstrumentKind, value),
+    sd: instrumentSd(row.kind as InstrumentKind, value, overrides),
     unit: row.unit,
     basis: 'measured',
   };
@@ -53,13 +58,31 @@ export function readingOf(run: Run, name: ReadingName): Sourced | undefined {
  *
  * @param kind   kind of instrument
  * @param value  what it reads [its own unit]
+ * @param overrides  assumptions of the visit
  * @returns sd [same unit]
  * Source: data/instruments.json
  * Check: tests/diagnostics/sourced.test.ts
  */
-export function instrumentSd(kind: InstrumentKind, value: number): number {
-  const row = table.kinds[kind];
-  return Math.max(row.absolute, row.relativeFrac * Math.abs(value));
+export function instrumentSd(
+  kind: InstrumentKind,
+  value: number,
+  overrides: readonly Assumption[] = [],
+): number {
+  const row: InstrumentRow = table.kinds[kind];
+  const absolute = ownError(overrides, row.absoluteKey) ?? row.absolute;
+  const relativeFrac = ownError(overrides, row.relativeKey) ?? row.relativeFrac;
+  return Math.max(absolute, relativeFrac * Math.abs(value));
+}
+
+type InstrumentRow = {
+  readonly absolute: number;
+  readonly relativeFrac: number;
+  readonly absoluteKey?: string;
+  readonly relativeKey?: string;
+};
+
+function ownError(overrides: readonly Assumption[], key: string | undefined): number | undefined {
+  return key === undefined ? undefined : overrides.find((one) => one.key === key)?.likely;
 }
 
 /** A figure of the nameplate or the visit's own entries; `sd` 0 unless it stands in for a reading. */

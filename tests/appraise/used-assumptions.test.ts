@@ -44,3 +44,14 @@ it("wiring: the visit's own assumption shows who set it", () => {
   );
   expect(found).toMatchObject({ likely: 0.03, setBy: 'visit', source: 'savings account' });
 });
+
+it("property: a shop's better thermometers narrow the superheat, and are told only where they were set", () => {
+  const visit = demoFiles.find((v) => v.id === 'low-charge') as Visit;
+  const own = { key: 'clampErrorFd', low: 0.2, likely: 0.3, high: 0.5, source: 'shop' } as const;
+  const set = { ...visit, assumptions: [...visit.assumptions, own] };
+  const spread = (v: Visit) =>
+    appraise(v).findings.runs[0]?.derived.find((d) => d.id === 'superheat')?.sd ?? Number.NaN;
+  expect(spread(set)).toBeLessThan(spread(visit));
+  expect(keysOf(visit)).not.toContain('clampErrorFd');
+  expect(keysOf(set)).toContain('clampErrorFd');
+});

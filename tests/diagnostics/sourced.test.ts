@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import table from '@/lib/diagnostics/data/instruments.json';
 import { allowance, assumed, constant, instrumentSd, plateValue, readingOf } from '@/lib/diagnostics/sourced';
+import { resolveAssumption } from '@/lib/visit/assumption';
+import type { AssumptionKey } from '@/lib/visit/assumption-keys';
 import { fieldAt } from '@/lib/visit/field-at';
 import { type ReadingName, Run } from '@/lib/visit/run';
 import './support/matchers';
@@ -31,6 +33,27 @@ describe('instruments', () => {
     expect(instrumentSd('gauge', 300)).toBeCloseToWithin(3, 1e-12);
     expect(instrumentSd('clamp', 200)).toBe(1);
     expect(instrumentSd('static', -0.4)).toBe(0.02);
+  });
+
+  it('identity: an instrument that a shop may set starts from the very value of the table', () => {
+    const keys = Object.values(table.kinds).flatMap((row) => [
+      ...('absoluteKey' in row ? [[row.absoluteKey, row.absolute] as const] : []),
+      ...('relativeKey' in row ? [[row.relativeKey, row.relativeFrac] as const] : []),
+    ]);
+    expect(keys).toHaveLength(5);
+    const defaults = keys.map(([key]) => resolveAssumption([], key as AssumptionKey).likely);
+    expect(defaults).toEqual(keys.map(([, value]) => value));
+  });
+
+  it("property: a shop's own instruments count where they are set, and the floor of the kind stays", () => {
+    const own = (key: AssumptionKey, likely: number) => ({ key, low: 0, likely, high: 9, source: 'shop' });
+    const shops = [own('gaugeErrorFrac', 0.03), own('clampErrorFd', 0.4)];
+    expect(instrumentSd('gauge', 300, shops)).toBeCloseToWithin(9, 1e-12);
+    expect(instrumentSd('gauge', 10, shops)).toBe(1);
+    expect(instrumentSd('clamp', 200, shops)).toBe(0.4);
+    expect(instrumentSd('air', 75, shops)).toBe(1);
+    const run = { id: 'r', mode: 'cooling', suctionLineF: 55 } as const;
+    expect(readingOf(run, 'suctionLineF', shops)?.sd).toBe(0.4);
   });
 
   it('identity: a reading not taken stays absent', () => {

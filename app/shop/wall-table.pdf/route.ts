@@ -17,7 +17,7 @@ export async function GET(request: Request): Promise<Response> {
   const fitted = {
     id: 'fitted',
     title: t('shop.wall.fitted'),
-    weight: 'evidence' as const,
+    weight: 'decides' as const,
     sentences: await fittedWords(),
   };
   const pdf = await renderPlainPdf(

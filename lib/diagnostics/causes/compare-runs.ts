@@ -7,7 +7,7 @@ import { readingOf } from '../sourced';
 
 /** A run as it is compared. */
 export type ComparedRun = {
-  readonly context: Pick<RunContext, 'run'>;
+  readonly context: Pick<RunContext, 'run' | 'visit'>;
   readonly derived: readonly DerivedValue[];
   readonly targets: readonly Target[];
 };
@@ -92,7 +92,7 @@ function readingOrDerived(
 ): { readonly value: number; readonly sd: number; readonly unit: string } | undefined {
   const value = derivedById(run.derived, id);
   return value === undefined
-    ? readingOf(run.context.run, id as ReadingName)
+    ? readingOf(run.context.run, id as ReadingName, run.context.visit.assumptions)
     : { value: value.value, sd: instrumentPart(value), unit: value.unit };
 }
 

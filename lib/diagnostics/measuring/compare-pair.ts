@@ -64,7 +64,7 @@ export function comparePairs(visit: Visit, found: readonly RunFindings[]): reado
     const findings = found.find(({ runId }) => runId === run.id);
     return findings === undefined
       ? []
-      : [{ context: { run }, derived: findings.derived, targets: findings.targets }];
+      : [{ context: { run, visit }, derived: findings.derived, targets: findings.targets }];
   });
   return runs.flatMap((before, i) => {
     const { mode } = before.context.run;
