@@ -50,7 +50,7 @@ it("property: a shop's better thermometers narrow the superheat, and are told on
   const own = { key: 'clampErrorFd', low: 0.2, likely: 0.3, high: 0.5, source: 'shop' } as const;
   const set = { ...visit, assumptions: [...visit.assumptions, own] };
   const spread = (v: Visit) =>
-    appraise(v).findings.runs[0]?.derived.find((d) => d.id === 'superheat')?.sd ?? Number.NaN;
+    appraise(v).findings.runs[0]?.derived.find((d) => d.id === 'suctionSuperheatFd')?.sd ?? Number.NaN;
   expect(spread(set)).toBeLessThan(spread(visit));
   expect(keysOf(visit)).not.toContain('clampErrorFd');
   expect(keysOf(set)).toContain('clampErrorFd');
