@@ -1,5 +1,5 @@
 import { dateWords } from '@/components/format/time-words';
-import { t } from '@/components/words/words';
+import { t } from '@/components/words/shop-words';
 import type { Assumption } from '@/lib/visit/assumption';
 import { assumptionsOn } from '@/lib/visit/shop-defaults';
 import { loadShop } from './load-shop';

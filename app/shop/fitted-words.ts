@@ -1,4 +1,4 @@
-import { t, tn } from '@/components/words/words';
+import { t, tn } from '@/components/words/shop-words';
 import { isFew } from '@/lib/finance/outcomes/success-rate';
 import { fittedRule, type SimpleRule } from '@/lib/finance/shop-rules/try-rules';
 import { dollarsAbout } from './dollars-about';

@@ -1,7 +1,7 @@
 import type { Metadata } from 'next';
 import Link from 'next/link';
 import { SHOP_PAGES, ShopFrame } from '@/components/shop/shop-frame';
-import { t, tCode } from '@/components/words/words';
+import { t, tCode } from '@/components/words/shop-words';
 
 export const metadata: Metadata = { title: t('shop.title') };
 

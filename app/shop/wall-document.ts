@@ -1,6 +1,6 @@
 import { readTyped } from '@/components/appraisal/read-typed';
 import { fieldBook } from '@/components/draft/build-field-book';
-import { t } from '@/components/words/words';
+import { t } from '@/components/words/shop-words';
 import { appraise } from '@/lib/appraise/appraise';
 import { wallTable } from '@/lib/finance/shop-rules/wall-table';
 import type { PlainDocument } from '@/lib/sheet/plain-document';

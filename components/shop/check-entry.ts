@@ -1,6 +1,6 @@
 import { type FieldEntry, shownNumber, typedUnit } from '@/components/draft/field-book';
 import { rangeWords, unitSaid } from '@/components/form/issue-words';
-import { t } from '@/components/words/words';
+import { t } from '@/components/words/shop-words';
 import { parseNumber } from '@/lib/visit/parse-number';
 
 export type CheckedNumber =

@@ -2,7 +2,7 @@
 
 import { useState } from 'react';
 import type { FieldEntry } from '@/components/draft/field-book';
-import { t } from '@/components/words/words';
+import { t } from '@/components/words/shop-words';
 import type { AssumptionKey } from '@/lib/visit/assumption-keys';
 import { checkNumber } from './check-entry';
 import { NumberBox, TextBox } from './entry-box';

@@ -1,7 +1,7 @@
 'use client';
 
 import type { FieldEntry } from '@/components/draft/field-book';
-import { t } from '@/components/words/words';
+import { t } from '@/components/words/shop-words';
 
 type Common = {
   readonly id: string;

@@ -1,7 +1,7 @@
 'use client';
 
 import { Titled } from '@/components/results/titled';
-import { t } from '@/components/words/words';
+import { t } from '@/components/words/shop-words';
 import { PastProgress } from './past-progress';
 import { usePast } from './use-past';
 

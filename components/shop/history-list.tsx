@@ -1,5 +1,5 @@
 import { dateWords } from '@/components/format/time-words';
-import { t } from '@/components/words/words';
+import { t } from '@/components/words/shop-words';
 
 export type HistoryLine = {
   readonly fromDate: string;
@@ -14,8 +14,8 @@ export function HistoryList(props: { readonly lines: readonly HistoryLine[]; rea
   const current = lines.findIndex((line) => line.fromDate <= today);
   return (
     <>
-      <h4 className="mt-3 font-semibold">{t('shop.history')}</h4>
-      <ol className="rows">
+      <p className="mt-3 font-semibold">{t('shop.history')}</p>
+      <ol className="rows" aria-label={t('shop.history')}>
         {lines.map((line, i) => (
           // biome-ignore lint/suspicious/noArrayIndexKey: a history only grows and two entries may be alike
           <li key={`${line.fromDate} ${i}`} className="py-2">

@@ -2,7 +2,7 @@
 
 import { useState } from 'react';
 import type { FieldEntry } from '@/components/draft/field-book';
-import { t } from '@/components/words/words';
+import { t } from '@/components/words/shop-words';
 import { checkNumber } from './check-entry';
 import { NumberBox } from './entry-box';
 import { HistoryList } from './history-list';

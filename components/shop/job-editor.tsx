@@ -1,7 +1,7 @@
 'use client';
 
 import { useState } from 'react';
-import { t } from '@/components/words/words';
+import { t } from '@/components/words/shop-words';
 import type { EntryLine } from '@/lib/visit/price-book';
 import { checkNumber } from './check-entry';
 import { NumberBox } from './entry-box';

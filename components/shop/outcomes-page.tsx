@@ -3,7 +3,7 @@
 import { dateWords } from '@/components/format/time-words';
 import { ScrollBox } from '@/components/results/scroll-box';
 import { Titled } from '@/components/results/titled';
-import { t } from '@/components/words/words';
+import { t } from '@/components/words/shop-words';
 import type { Outcomes } from './outcomes';
 import { PastProgress } from './past-progress';
 import { PutInForce } from './put-in-force';

@@ -1,7 +1,7 @@
 'use client';
 
 import type { ReactNode } from 'react';
-import { t } from '@/components/words/words';
+import { t } from '@/components/words/shop-words';
 import type { PastState } from './use-past';
 
 /** How far the looking back is, in words, and then its answer. */

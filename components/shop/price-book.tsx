@@ -1,7 +1,7 @@
 'use client';
 
 import { Titled } from '@/components/results/titled';
-import { t, tCode } from '@/components/words/words';
+import { t, tCode } from '@/components/words/shop-words';
 import { type HistoryLine, HistoryList } from './history-list';
 import { ItemEditor, TaxEditor } from './item-editor';
 import { JobEditor } from './job-editor';

@@ -4,7 +4,7 @@ import { useRouter } from 'next/navigation';
 import { useEffect, useRef, useState } from 'react';
 import { localDate } from '@/components/draft/blank-visit';
 import { dateWords } from '@/components/format/time-words';
-import { t } from '@/components/words/words';
+import { t } from '@/components/words/shop-words';
 import type { ShopChange } from '@/lib/visit/shop-change';
 import { type Mark, markErrors } from './check-entry';
 import { TextBox } from './entry-box';

@@ -4,7 +4,7 @@ import { useState } from 'react';
 import type { FieldBook, FieldEntry } from '@/components/draft/field-book';
 import { shownNumber } from '@/components/draft/field-book';
 import { Titled } from '@/components/results/titled';
-import { t, tCode } from '@/components/words/words';
+import { t, tCode } from '@/components/words/shop-words';
 import type { RuleKey, ShopRuleValues } from '@/lib/visit/shop-rules';
 import { type CheckedNumber, checkNumber, numberWords } from './check-entry';
 import { NumberBox } from './entry-box';

@@ -3,7 +3,7 @@
 import { useCallback } from 'react';
 import { dateWords } from '@/components/format/time-words';
 import { ScrollBox } from '@/components/results/scroll-box';
-import { t, tn } from '@/components/words/words';
+import { t, tn } from '@/components/words/shop-words';
 import type { ShopRuleValues } from '@/lib/visit/shop-rules';
 import { PastProgress } from './past-progress';
 import type { Trial } from './trial';

@@ -1,4 +1,4 @@
-import { t } from '@/components/words/words';
+import { t } from '@/components/words/shop-words';
 import type { ShopChange } from '@/lib/visit/shop-change';
 
 export type ChangeSaved =

@@ -1,6 +1,6 @@
 import Link from 'next/link';
 import type { ReactNode } from 'react';
-import { t, tCode } from '@/components/words/words';
+import { t, tCode } from '@/components/words/shop-words';
 
 /** Pages of the shop, in the order an owner needs them. */
 export const SHOP_PAGES = ['rules', 'prices', 'defaults', 'wall-table', 'outcomes'] as const;

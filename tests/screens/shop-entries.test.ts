@@ -3,12 +3,14 @@ import { buildFieldBook } from '@/components/draft/build-field-book';
 import type { FieldEntry } from '@/components/draft/field-book';
 import { checkNumber, markErrors, numberWords } from '@/components/shop/check-entry';
 import { DEFAULT_GROUPS } from '@/components/shop/default-groups';
-import en from '@/components/words/en.json';
+import visitWords from '@/components/words/en.json';
+import shopWords from '@/components/words/shop.json';
 import { defaultPriceBook } from '@/lib/finance/default-price-book';
 import { assumptionKeys } from '@/lib/visit/assumption-keys';
 import { PriceBook } from '@/lib/visit/price-book';
 import { ruleKeys, ShopRuleValues } from '@/lib/visit/shop-rules';
 
+const en = { ...visitWords, ...shopWords };
 const rules = buildFieldBook(ShopRuleValues);
 const entry = (key: string): FieldEntry => {
   const found = rules[key];

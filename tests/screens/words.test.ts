@@ -3,13 +3,15 @@ import path from 'node:path';
 import { expect, test } from 'vitest';
 import { fieldBook } from '@/components/draft/build-field-book';
 import decide from '@/components/words/decide.json';
-import en from '@/components/words/en.json';
+import visitWords from '@/components/words/en.json';
+import shopWords from '@/components/words/shop.json';
 
 const sources = ['app', 'components'].flatMap((folder) =>
   readdirSync(folder, { recursive: true, encoding: 'utf8' })
     .filter((file) => /\.tsx?$/.test(file))
     .map((file) => readFileSync(path.join(folder, file), 'utf8')),
 );
+const en = { ...visitWords, ...shopWords };
 const codes = new Set(Object.keys(en));
 
 test('wiring: every sentence named on a screen exists', () => {

@@ -1,4 +1,4 @@
-import { t, tCode } from '@/components/words/words';
+import { t, tCode } from '@/components/words/shop-words';
 import { insideShopLimits } from '@/lib/finance/shop-limits';
 import { partOf, ShopChange, withChange } from '@/lib/visit/shop-change';
 import { store } from '../../open-store-once';

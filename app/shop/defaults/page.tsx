@@ -4,7 +4,7 @@ import { DefaultEditor } from '@/components/shop/default-editor';
 import { DEFAULT_GROUPS } from '@/components/shop/default-groups';
 import { ShopFold } from '@/components/shop/shop-fold';
 import { ShopFrame } from '@/components/shop/shop-frame';
-import { t, tCode } from '@/components/words/words';
+import { t, tCode } from '@/components/words/shop-words';
 import { type Search, textsOf } from '../address-texts';
 import { loadShop } from '../load-shop';
 import { todayHere } from '../today';

@@ -2,7 +2,7 @@ import { formUnit } from '@/components/draft/build-field-book';
 import { type FieldEntry, shownNumber } from '@/components/draft/field-book';
 import { numberWords } from '@/components/shop/check-entry';
 import type { DefaultRow } from '@/components/shop/default-editor';
-import { t } from '@/components/words/words';
+import { t } from '@/components/words/shop-words';
 import { shopLimits } from '@/lib/finance/shop-limits';
 import type { Estimate } from '@/lib/math/estimate';
 import { resolveAssumption } from '@/lib/visit/assumption';

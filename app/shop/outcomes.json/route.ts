@@ -1,5 +1,5 @@
 import type { Outcomes, RateRow } from '@/components/shop/outcomes';
-import { t, tCode, tn } from '@/components/words/words';
+import { t, tCode, tn } from '@/components/words/shop-words';
 import {
   type MeasuredRepair,
   promisesKept,

@@ -1,7 +1,7 @@
 import type { Metadata } from 'next';
 import { OutcomesPage } from '@/components/shop/outcomes-page';
 import { ShopFrame } from '@/components/shop/shop-frame';
-import { t } from '@/components/words/words';
+import { t } from '@/components/words/shop-words';
 import { store } from '../../open-store-once';
 import { loadShop } from '../load-shop';
 

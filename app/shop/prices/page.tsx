@@ -1,7 +1,7 @@
 import type { Metadata } from 'next';
 import { PriceBookPage } from '@/components/shop/price-book';
 import { ShopFrame } from '@/components/shop/shop-frame';
-import { t } from '@/components/words/words';
+import { t } from '@/components/words/shop-words';
 import { type Search, textsOf } from '../address-texts';
 import { loadShop } from '../load-shop';
 import { todayHere } from '../today';

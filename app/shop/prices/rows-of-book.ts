@@ -3,7 +3,7 @@ import type { FieldEntry } from '@/components/draft/field-book';
 import { numberWords } from '@/components/shop/check-entry';
 import type { HistoryLine } from '@/components/shop/history-list';
 import type { ItemOption, ItemRow, JobRow, PriceEntries } from '@/components/shop/price-rows';
-import { t, tCode } from '@/components/words/words';
+import { t, tCode } from '@/components/words/shop-words';
 import { defaultPriceBook } from '@/lib/finance/default-price-book';
 import { priceFromBook } from '@/lib/finance/price-from-book';
 import { priceTotal } from '@/lib/finance/price-total';

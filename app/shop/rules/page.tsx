@@ -3,7 +3,7 @@ import { buildFieldBook } from '@/components/draft/build-field-book';
 import { numberWords } from '@/components/shop/check-entry';
 import { RulesEditor } from '@/components/shop/rules-editor';
 import { ShopFrame } from '@/components/shop/shop-frame';
-import { t } from '@/components/words/words';
+import { t } from '@/components/words/shop-words';
 import { rulesOn } from '@/lib/finance/shop-rules/default-rules';
 import { ruleKeys, ruleSteps, ShopRuleValues } from '@/lib/visit/shop-rules';
 import { store } from '../../open-store-once';

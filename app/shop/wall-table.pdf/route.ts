@@ -1,5 +1,5 @@
 import { renderPlainPdf } from '@/components/pdf/render-plain-pdf';
-import { t } from '@/components/words/words';
+import { t } from '@/components/words/shop-words';
 import { fileResponse, paperOf, plain } from '../../answer-stored';
 import { store } from '../../open-store-once';
 import { fittedWords } from '../fitted-words';

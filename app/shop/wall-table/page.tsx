@@ -3,7 +3,7 @@ import { dateWords } from '@/components/format/time-words';
 import { FittedRule } from '@/components/shop/fitted-rule';
 import { PlainSections } from '@/components/shop/plain-sections';
 import { ShopFrame } from '@/components/shop/shop-frame';
-import { t } from '@/components/words/words';
+import { t } from '@/components/words/shop-words';
 import type { VisitSummary } from '@/lib/store/revision';
 import { store } from '../../open-store-once';
 import { type Search, textsOf } from '../address-texts';

@@ -1,5 +1,5 @@
 import type { Trial } from '@/components/shop/trial';
-import { t } from '@/components/words/words';
+import { t } from '@/components/words/shop-words';
 import { applyRules, type RuleFacts } from '@/lib/finance/shop-rules/apply-rules';
 import { rulesOn } from '@/lib/finance/shop-rules/default-rules';
 import { type Flip, tryRules } from '@/lib/finance/shop-rules/try-rules';
