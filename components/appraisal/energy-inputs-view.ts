@@ -1,4 +1,5 @@
 import { dateWords } from '@/components/format/time-words';
+import { td } from '@/components/words/decide-words';
 import { t, tCode } from '@/components/words/words';
 import type { Appraisal } from '@/lib/appraise/appraisal';
 import type { BillUse } from '@/lib/energy/bills/bill-use';
@@ -109,23 +110,23 @@ function billsView(bills: BillUse, all: readonly Saying[], told: (saying: Saying
     ...head,
     measures: [
       {
-        name: t('bills.scatter'),
+        name: td('bills.scatter'),
         value: percent(fit.cvRmseFrac),
-        meaning: t('bills.scatterMeaning', {
+        meaning: td('bills.scatterMeaning', {
           accept: percent(limits.acceptCvRmseFrac),
           most: percent(limits.doubtfulCvRmseFrac),
         }),
       },
       {
-        name: t('bills.bias'),
+        name: td('bills.bias'),
         value: percent(fit.nmbeFrac),
-        meaning: t('bills.biasMeaning', { most: percent(limits.nmbeFrac) }),
+        meaning: td('bills.biasMeaning', { most: percent(limits.nmbeFrac) }),
       },
     ],
     ...(verdict === 'unusable'
       ? {}
       : {
-          split: t('bills.split', {
+          split: td('bills.split', {
             heating: kwhWords(bills.heatingKwhPerYear),
             cooling: kwhWords(bills.coolingKwhPerYear),
             base: kwhWords(bills.baseKwhPerYear),
@@ -145,9 +146,9 @@ function plotView(bills: BillUse, fit: NonNullable<BillUse['fit']>): BillPlotVie
     points: bills.points.map(({ meanF, kwhPerDay }) => ({ meanF, kwhPerDay })),
     line,
     meanTicks: Array.from({ length: (highF - lowF) / 10 + 1 }, (_, i) => lowF + 10 * i),
-    axis: plainAxis(highest, t('bills.plotY')),
+    axis: plainAxis(highest, td('bills.plotY')),
     table: {
-      header: [t('bills.period'), t('bills.plotX'), t('bills.perDay'), t('bills.expected')],
+      header: [td('bills.period'), t('bills.plotX'), td('bills.perDay'), td('bills.expected')],
       rows: bills.points.map((point, i) => [
         t('bills.fromTo', { from: dateWords(point.fromDate), to: dateWords(point.toDate) }),
         plainNumber(words, point.meanF, 0),
@@ -187,14 +188,14 @@ function priceWords({ visit, energy }: Appraisal): { used: string; assumed: bool
   const assumed = energy.priceBasis === 'assumed';
   const values = { price: centWords(energy.priceUsdPerKwh), source: price?.source ?? '' };
   if (visit.tariff !== undefined) return { used: givenWords(energy, values), assumed };
-  return { used: t(assumed ? 'tariff.assumed' : 'tariff.fromBills', values), assumed };
+  return { used: td(assumed ? 'tariff.assumed' : 'tariff.fromBills', values), assumed };
 }
 
 /** A price by amount is what the unit pays on top of the rest of the house, no average of the bill. */
 function givenWords(energy: Appraisal['energy'], values: { readonly price: string }): string {
   const byAmount = energy.price?.kind === 'tiered';
-  const used = t(byAmount ? 'tariff.givenTiers' : 'tariff.given', values);
-  return energy.priceBasis === 'assumed' ? `${used} ${t('tariff.givenGaps')}` : used;
+  const used = td(byAmount ? 'tariff.givenTiers' : 'tariff.given', values);
+  return energy.priceBasis === 'assumed' ? `${used} ${td('tariff.givenGaps')}` : used;
 }
 
 /** Fields of the house whose value is assumed while they are empty, by the assumption's name. */
@@ -237,7 +238,7 @@ function clockView({ months, days }: PriceClock, _: number, all: readonly PriceC
           ...(price === undefined || usdPerKwh === undefined
             ? {}
             : { price, rank: prices.indexOf(usdPerKwh) }),
-          words: t(code, { from: fromHour, to: toHour, price: price ?? '' }),
+          words: td(code, { from: fromHour, to: toHour, price: price ?? '' }),
         };
       }),
     })),

@@ -1,5 +1,5 @@
 import type { DraftStore } from '@/components/draft/draft-store';
-import { t } from '@/components/words/words';
+import { td } from '@/components/words/decide-words';
 import { billsLeftOut, withBills, withOnlyBills } from './bills-draft';
 import type { TableRead } from './paste-table';
 import { billsFromTable } from './read-tables';
@@ -16,15 +16,15 @@ export function takenBills(store: DraftStore, text: string): TableRead {
   if (bills.length === 0) return { done, notes };
   const out = billsLeftOut(store.get().draft, bills);
   const none = out.fresh === bills.length;
-  if (!none) store.change(t('bills.taken'), (draft) => withBills(draft, bills));
+  if (!none) store.change(td('bills.taken'), (draft) => withBills(draft, bills));
   if (out.fresh === 0 && out.there === 0) return { done, notes };
   return {
     done: leftOutWords(bills.length, out),
     notes,
     offer: {
-      words: t('bills.replace'),
+      words: td('bills.replace'),
       take: () => {
-        store.change(t('bills.replaced'), (draft) => withOnlyBills(draft, bills));
+        store.change(td('bills.replaced'), (draft) => withOnlyBills(draft, bills));
         return { done, notes };
       },
     },
@@ -32,7 +32,7 @@ export function takenBills(store: DraftStore, text: string): TableRead {
 }
 
 function leftOutWords(n: number, { fresh, there }: { fresh: number; there: number }): string {
-  if (fresh === n) return t('bills.noneCounts', { n });
-  if (fresh === 0) return t('bills.pushOut', { n, there });
-  return there === 0 ? t('bills.someCount', { n, out: fresh }) : t('bills.clash', { n, out: fresh, there });
+  if (fresh === n) return td('bills.noneCounts', { n });
+  if (fresh === 0) return td('bills.pushOut', { n, there });
+  return there === 0 ? td('bills.someCount', { n, out: fresh }) : td('bills.clash', { n, out: fresh, there });
 }
