@@ -1,8 +1,9 @@
+import { td } from '@/components/words/decide-words';
 import { t } from '@/components/words/words';
 import type { ComparedChoice, Comparison } from '@/lib/finance/comparison';
 import { chanceBase, countOf } from '@/lib/sheet/chance-words';
 import { quotedWords, savingWords } from '@/lib/sheet/money-words';
-import { wordsOf } from '@/lib/sheet/phrase';
+import { plainNumber, wordsOf } from '@/lib/sheet/phrase';
 import type { ChoiceColumn, Sheet } from '@/lib/sheet/sheet';
 
 const words = wordsOf('en');
@@ -50,8 +51,10 @@ export function compareTable(sheet: Sheet, comparison: Comparison): CompareTable
       const cell = cells[i] ?? { main: '', details: [] };
       if (row.id === 'payMonthly')
         return { main: cell.main, details: [...cell.details, ...loanLines(choice)] };
-      if (row.id !== 'breakdown' || base !== 10) return cell;
-      return { ...cell, signs: { count: countOf(choice.failsWithinStayFrac.likely, base), of: base } };
+      if (row.id !== 'breakdown') return cell;
+      const told = { ...cell, details: [...cell.details, ...daysWithout(choice)] };
+      if (base !== 10) return told;
+      return { ...told, signs: { count: countOf(choice.failsWithinStayFrac.likely, base), of: base } };
     }),
   }));
   const saving: CompareRow = {
@@ -74,6 +77,17 @@ function savingAgainst(choice: ComparedChoice): string {
   if (choice.kind === 'leave') return t('compare.savingBase');
   return choice.priced ? savingWords(words, choice.netSavingUsd) : t('compare.savingUnpriced');
 }
+
+/** What a breakdown means for the people in the house: days, never dollars. */
+function daysWithout({ daysWithout: days }: ComparedChoice): string[] {
+  if (days === undefined) return [];
+  const places = days.likely < FINE_DAYS ? 1 : 0;
+  const [low, likely, high] = [days.low, days.likely, days.high].map((n) => plainNumber(words, n, places));
+  return [td('compare.daysWithout', { days: likely ?? '', low: low ?? '', high: high ?? '' })];
+}
+
+/** Below so many days a tenth of a day says something. */
+const FINE_DAYS = 3;
 
 /** What must stand wherever a payment is shown, beyond rate and term. */
 function loanLines(choice: ComparedChoice): string[] {

@@ -1,5 +1,6 @@
 import { monthName } from '@/components/format/entry-words';
-import { t, tCode } from '@/components/words/words';
+import { td, tdCode } from '@/components/words/decide-words';
+import { t } from '@/components/words/words';
 import type { EnergyResult, EnergyScenario } from '@/lib/energy/energy-result';
 import {
   type ByUse,
@@ -75,12 +76,12 @@ export function yearView(energy: EnergyResult, comparison: Comparison): YearView
   const highest = Math.max(...shown.flatMap(({ split }) => split.months.map(monthUsd)));
   return {
     sentences: sentencesOf(shown),
-    uses: uses.map((use) => ({ use, name: tCode(`year.use.${use}`) })),
+    uses: uses.map((use) => ({ use, name: tdCode(`year.use.${use}`) })),
     panels: shown.map(panelOf),
-    axis: moneyAxis(words, highest, t('year.axis')),
+    axis: moneyAxis(words, highest, td('year.axis')),
     rows: [...uses.map((use) => useRow(use, shown)), ...sumRows(shown)],
     monthTable: {
-      header: [t('year.month'), ...shown.map(({ name }) => name)],
+      header: [td('year.month'), ...shown.map(({ name }) => name)],
       rows: MONTHS.map((month, i) => [
         monthName(month, 'long'),
         ...shown.map(({ split }) => dollars(monthUsd(split.months[i] ?? NO_MONTH))),
@@ -101,7 +102,7 @@ function panelOf({ scenario, split, name, look }: Shown): YearPanel {
     id: scenario.id,
     name,
     look,
-    total: t('year.total', { cost: moneyRangeWords(words, scenario.costUsd).full }),
+    total: td('year.total', { cost: moneyRangeWords(words, scenario.costUsd).full }),
     months: split.months.map((month, i) => ({
       month: MONTHS[i] ?? 0,
       ...Object.fromEntries(YEAR_USES.map((use) => [use, month[use].usd])),
@@ -116,16 +117,16 @@ function sentencesOf(shown: readonly Shown[]): string[] {
   const more = found.scenario.likely.costUsd - healthy.scenario.likely.costUsd;
   const most = dearestDifference(found.split.year, healthy.split.year);
   const { month, usd } = dearestMonth(found.split.months);
-  const dearest = t('year.dearest', { month: monthName(month, 'long'), usd: dollars(usd) });
-  if (most === undefined || aboutUsd(more) <= 0) return [t('year.noMore'), dearest];
-  const use = lowerFirst(tCode(`year.use.${most.use}`));
-  return [t('year.more', { more: dollars(more), use, usd: dollars(most.usd) }), dearest];
+  const dearest = td('year.dearest', { month: monthName(month, 'long'), usd: dollars(usd) });
+  if (most === undefined || aboutUsd(more) <= 0) return [td('year.noMore'), dearest];
+  const use = lowerFirst(tdCode(`year.use.${most.use}`));
+  return [td('year.more', { more: dollars(more), use, usd: dollars(most.usd) }), dearest];
 }
 
 function useRow(use: YearUse, shown: readonly Shown[]): YearTableRow {
   return {
     use,
-    name: tCode(`year.use.${use}`),
+    name: tdCode(`year.use.${use}`),
     cells: shown.map(({ split }) => {
       const { usd, kwh } = split.year[use];
       return { main: dollars(usd), ...(kwh > 0 ? { small: kwhWords(kwh) } : {}) };
@@ -144,13 +145,13 @@ function sumRows(shown: readonly Shown[]): YearTableRow[] {
       ? [row(name, ({ likely }) => ({ main: hourWords(of(likely)) }))]
       : [];
   return [
-    row(t('year.all'), ({ costUsd, likely }) => ({
+    row(td('year.all'), ({ costUsd, likely }) => ({
       main: moneyRangeWords(words, costUsd).ends.likely,
       small: kwhWords(likely.totalKwh),
     })),
-    ...hours(t('year.tooCold'), (year) => year.unmetHeatingHours),
-    ...hours(t('year.tooWarm'), (year) => year.unmetCoolingHours),
-    row(t('year.co2'), ({ likely }) => ({ main: poundWords(likely.co2Lb) })),
+    ...hours(td('year.tooCold'), (year) => year.unmetHeatingHours),
+    ...hours(td('year.tooWarm'), (year) => year.unmetCoolingHours),
+    row(td('year.co2'), ({ likely }) => ({ main: poundWords(likely.co2Lb) })),
   ];
 }
 
@@ -158,7 +159,7 @@ function notesOf({ price, co2 }: EnergyResult): string[] {
   const notes: string[] = [];
   if (price !== undefined) {
     notes.push(
-      t(price.kind === 'tiered' ? 'year.priceTiers' : 'year.price', {
+      td(price.kind === 'tiered' ? 'year.priceTiers' : 'year.price', {
         marginal: centWords(price.marginalUsdPerKwh),
         average: centWords(price.averageUsdPerKwh),
       }),
@@ -167,9 +168,9 @@ function notesOf({ price, co2 }: EnergyResult): string[] {
   if (co2 !== undefined) {
     const factor = co2[co2.used];
     const values = { lb: plainNumber(words, factor.lbPerKwh, 2), region: factor.region };
-    notes.push(t(co2.used === 'marginal' ? 'year.co2Marginal' : 'year.co2Average', values));
+    notes.push(td(co2.used === 'marginal' ? 'year.co2Marginal' : 'year.co2Average', values));
   }
-  return [...notes, t('year.shares')];
+  return [...notes, td('year.shares')];
 }
 
 function aboutUsd(usd: number): number {
@@ -190,7 +191,7 @@ function aboutHours(hours: number): number {
 
 function hourWords(hours: number): string {
   const n = aboutHours(hours);
-  return n === 0 ? t('year.noHours') : t('year.hours', { n: plainNumber(words, n, 0) });
+  return n === 0 ? td('year.noHours') : td('year.hours', { n: plainNumber(words, n, 0) });
 }
 
 function kwhWords(kwh: number): string {
@@ -198,5 +199,5 @@ function kwhWords(kwh: number): string {
 }
 
 function poundWords(lb: number): string {
-  return t('year.pounds', { n: plainNumber(words, about(lb, 100), 0) });
+  return td('year.pounds', { n: plainNumber(words, about(lb, 100), 0) });
 }
