@@ -44,7 +44,7 @@ export type RuleStep = Omit<ShopRulesVersion, 'values'> & { readonly value?: num
 export function ruleSteps(rules: ShopRules, key: RuleKey): RuleStep[] {
   const inOrder = rules.history
     .map((version, i) => ({ version, i }))
-    .sort((a, b) => a.version.fromDate.localeCompare(b.version.fromDate) || a.i - b.i)
+    .sort((a, b) => byText(a.version.fromDate, b.version.fromDate) || a.i - b.i)
     .map(({ version }) => version);
   return inOrder
     .filter((version, i) => i === 0 || version.values[key] !== inOrder[i - 1]?.values[key])
@@ -53,4 +53,10 @@ export function ruleSteps(rules: ShopRules, key: RuleKey): RuleStep[] {
       return value === undefined ? rest : { ...rest, value };
     })
     .reverse();
+}
+
+/** ISO dates stand in order as plain text. */
+function byText(a: string, b: string): number {
+  if (a === b) return 0;
+  return a < b ? -1 : 1;
 }
