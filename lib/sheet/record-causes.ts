@@ -73,15 +73,18 @@ export function causesSections(c: Composing): PlainSection[] {
             weight: 'evidence' as const,
             facts: causes.nextReadings.map((next) => ({
               label: told(c, next.saying),
-              text: next.outcomes
-                .map((o) =>
-                  phrase(words, 'record.outcome', {
-                    outcome: phrase(words, `record.outcome.${o.outcome}`),
-                    cause: lowerFirst(causeName(c, o.cause)),
-                    chance: chanceWords(words, Math.min(1, o.probability)),
-                  }),
-                )
-                .join('; '),
+              text:
+                next.outcomes.length === 0
+                  ? phrase(words, 'record.outcomeOpen')
+                  : next.outcomes
+                      .map((o) =>
+                        phrase(words, 'record.outcome', {
+                          outcome: phrase(words, `record.outcome.${o.outcome}`),
+                          cause: lowerFirst(causeName(c, o.cause)),
+                          chance: chanceWords(words, Math.min(1, o.probability)),
+                        }),
+                      )
+                      .join('; '),
             })),
           },
         ]),
