@@ -1,6 +1,6 @@
 import type { Draft } from '@/components/draft/draft-tree';
 import type { FieldBook } from '@/components/draft/field-book';
-import { buildView, chancesOfDraft } from './build-view';
+import { answerDraft } from './build-view';
 import type { ChanceView } from './chance-view';
 import { STILL_MS } from './still';
 import type { View } from './view';
@@ -16,9 +16,9 @@ let later: ReturnType<typeof setTimeout> | undefined;
 self.addEventListener('message', (event: MessageEvent<Question>) => {
   const { version, draft, book } = event.data;
   clearTimeout(later);
-  const reply: Reply = { version, view: buildView(draft, book) };
-  self.postMessage(reply);
+  const { view, chances } = answerDraft(draft, book);
+  self.postMessage({ version, view } satisfies Reply);
   later = setTimeout(() => {
-    self.postMessage({ version, chances: chancesOfDraft(draft, book) } satisfies Reply);
+    self.postMessage({ version, chances: chances() } satisfies Reply);
   }, STILL_MS);
 });

@@ -79,11 +79,12 @@ function inPage(done: (reply: Reply) => void): Engine {
   return {
     run: ({ version, draft, book }) => {
       clearTimeout(later);
-      void import('./build-view').then(({ buildView, chancesOfDraft }) => {
+      void import('./build-view').then(({ answerDraft }) => {
         if (!open) return;
-        done({ version, view: buildView(draft, book) });
+        const { view, chances } = answerDraft(draft, book);
+        done({ version, view });
         clearTimeout(later);
-        later = setTimeout(() => done({ version, chances: chancesOfDraft(draft, book) }), STILL_MS);
+        later = setTimeout(() => done({ version, chances: chances() }), STILL_MS);
       });
     },
     close: () => {
