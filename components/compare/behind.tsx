@@ -1,3 +1,4 @@
+import { ColumnHeads } from '@/components/results/column-heads';
 import { ScrollBox } from '@/components/results/scroll-box';
 import { Titled } from '@/components/results/titled';
 import { Fold } from '@/components/visit/fold';
@@ -14,15 +15,7 @@ export function Behind(props: { readonly pageTwo: Sheet['pageTwo'] }) {
       <Fold title={assumptions.title} aside={String(assumptions.rows.length)}>
         <ScrollBox title={assumptions.title}>
           <table className="w-full min-w-2xl">
-            <thead>
-              <tr className="border-b-2 border-ink">
-                {assumptions.columns.map((column) => (
-                  <th key={column} scope="col" className="p-2 text-left">
-                    {column}
-                  </th>
-                ))}
-              </tr>
-            </thead>
+            <ColumnHeads columns={assumptions.columns} className="p-2" />
             <tbody>
               {assumptions.rows.map((row) => (
                 <tr key={row.name} className="border-b border-hair align-top">

@@ -1,3 +1,4 @@
+import { RangeLine, ScaleTicks, shareOf } from '@/components/charts/scale-parts';
 import type { Sheet } from '@/lib/sheet/sheet';
 import { KindMark } from './choice-table';
 
@@ -11,7 +12,7 @@ const FILL = {
 /** Totals on one zero-based scale: thick to the likely total, thin line over its range, the figure beside it. */
 export function TotalBars(props: { readonly chart: Sheet['pageOne']['totals'] }) {
   const { axis, bars, explanation } = props.chart;
-  const share = (usd: number) => `${(100 * Math.max(0, usd)) / axis.max}%`;
+  const share = (usd: number) => shareOf(usd, axis.max);
   return (
     <figure className="mt-2">
       <ul className="grid gap-4">
@@ -30,29 +31,17 @@ export function TotalBars(props: { readonly chart: Sheet['pageOne']['totals'] })
                     className={`print-ink absolute inset-y-1 left-0 print:opacity-40 ${FILL[bar.kind]}`}
                     style={{ width: share(bar.total.likely) }}
                   />
-                  <div
-                    className="absolute top-1/2 h-4 -translate-y-1/2 border-x-3 border-ink "
-                    style={{ left: share(bar.total.low), right: `calc(100% - ${share(bar.total.high)})` }}
-                  >
-                    <div className="absolute inset-x-0 top-1/2 h-1.25 -translate-y-1/2 print-ink border-y border-paper bg-ink" />
-                  </div>
+                  <RangeLine {...bar.total} max={axis.max} />
                 </>
               )}
             </div>
           </li>
         ))}
       </ul>
-      <div aria-hidden="true" className="relative mt-1 h-7 border-t border-edge text-soft">
-        {axis.ticks.map((tick) => (
-          <span
-            key={tick.at}
-            className="absolute -translate-x-1/2 first:translate-x-0 last:-translate-x-full"
-            style={{ left: share(tick.at) }}
-          >
-            {tick.label}
-          </span>
-        ))}
-      </div>
+      <ScaleTicks
+        className="mt-1 border-t border-edge"
+        ticks={axis.ticks.map(({ at, label }) => ({ left: share(at), label }))}
+      />
       <figcaption className="text-soft">
         {axis.unit}. {explanation}
       </figcaption>

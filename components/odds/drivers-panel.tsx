@@ -3,6 +3,7 @@
 import { useState } from 'react';
 import type { DriversView } from '@/components/appraisal/decide-view';
 import { NumberTable } from '@/components/charts/number-table';
+import { ScaleTicks } from '@/components/charts/scale-parts';
 import { PressRow } from '@/components/form/pick-field';
 import { Titled } from '@/components/results/titled';
 import { td } from '@/components/words/decide-words';
@@ -49,17 +50,7 @@ export function DriversPanel(props: { readonly view: DriversView }) {
           </li>
         ))}
       </ul>
-      <div aria-hidden="true" className="relative mt-1 h-7 text-soft">
-        {ticks.map((tick) => (
-          <span
-            key={tick.label}
-            className="absolute -translate-x-1/2 first:translate-x-0 last:-translate-x-full"
-            style={{ left: percent(tick.frac) }}
-          >
-            {tick.label}
-          </span>
-        ))}
-      </div>
+      <ScaleTicks className="mt-1" ticks={ticks.map(({ frac, label }) => ({ left: percent(frac), label }))} />
       <p className="text-soft">{td('moves.axis')}</p>
       <NumberTable
         caption={td('moves.title')}

@@ -1,7 +1,8 @@
-import { Page, Text, View } from '@react-pdf/renderer';
+import { Page, Text } from '@react-pdf/renderer';
 import type { ReactNode } from 'react';
 import type { Sheet } from '@/lib/sheet/sheet';
 import { ink, type Look, margin } from './look';
+import { PageFoot } from './page-foot';
 
 export type Paper = 'letter' | 'a4';
 
@@ -50,20 +51,10 @@ export function PageFrame({ sheet, size, look, bookmark, number, children }: Pro
     >
       {children}
       {/* A fixed element is laid out more than once and would multiply a line height each time: it gets none. */}
-      <View
-        fixed
-        style={{
-          position: 'absolute',
-          left: margin.sides,
-          right: margin.sides,
-          bottom: margin.bottom,
-          flexDirection: 'row',
-          justifyContent: 'space-between',
-        }}
-      >
+      <PageFoot>
         <Text style={look.chart}>{sheet.footer}</Text>
         <Text style={look.chart}>{pageOf}</Text>
-      </View>
+      </PageFoot>
     </Page>
   );
 }

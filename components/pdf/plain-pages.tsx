@@ -3,6 +3,7 @@ import type { PlainDocument, PlainSection, PlainTable } from '@/lib/sheet/plain-
 import { CompanyLogo } from './company-logo';
 import { ink, type Look, margin } from './look';
 import { numbered } from './numbered';
+import { PageFoot } from './page-foot';
 
 type Props = {
   readonly content: PlainDocument;
@@ -62,17 +63,7 @@ export function PlainPages({ content, size, look, onRender }: Props) {
         {content.sections.map((section) => (
           <Section key={section.id} section={section} look={look} accent={accent} />
         ))}
-        <View
-          fixed
-          style={{
-            position: 'absolute',
-            left: margin.sides,
-            right: margin.sides,
-            bottom: margin.bottom,
-            flexDirection: 'row',
-            justifyContent: 'space-between',
-          }}
-        >
+        <PageFoot>
           <Text style={look.chart}>{content.footer}</Text>
           <Text
             style={look.chart}
@@ -82,7 +73,7 @@ export function PlainPages({ content, size, look, onRender }: Props) {
                 .replace('{pages}', String(totalPages ?? ''))
             }
           />
-        </View>
+        </PageFoot>
       </Page>
     </Document>
   );

@@ -1,6 +1,7 @@
 import { ChoiceCards, ChoiceTable } from '@/components/compare/choice-table';
 import { FinancingBox } from '@/components/compare/financing-box';
 import { TotalBars } from '@/components/compare/total-bars';
+import { ColumnHeads } from '@/components/results/column-heads';
 import { ScrollBox } from '@/components/results/scroll-box';
 import { Titled } from '@/components/results/titled';
 import type { LabelledText, Sheet } from '@/lib/sheet/sheet';
@@ -133,15 +134,7 @@ function Readings({ readings }: { readonly readings: Sheet['pageTwo']['readings'
           {table.rows.length === 0 ? null : (
             <ScrollBox title={table.title}>
               <table className="w-full min-w-xl">
-                <thead>
-                  <tr className="border-b-2 border-ink">
-                    {readings.columns.map((column) => (
-                      <th key={column} scope="col" className="p-1 text-left">
-                        {column}
-                      </th>
-                    ))}
-                  </tr>
-                </thead>
+                <ColumnHeads columns={readings.columns} className="p-1" />
                 <tbody>
                   {table.rows.map((row) => (
                     <tr key={row.name} className={`border-b border-hair ${row.off ? 'font-semibold' : ''}`}>
@@ -175,15 +168,7 @@ function Assumptions({ two }: { readonly two: Sheet['pageTwo'] }) {
       </p>
       <ScrollBox title={assumptions.title}>
         <table className="w-full min-w-2xl">
-          <thead>
-            <tr className="border-b-2 border-ink">
-              {assumptions.columns.map((column) => (
-                <th key={column} scope="col" className="p-1 text-left">
-                  {column}
-                </th>
-              ))}
-            </tr>
-          </thead>
+          <ColumnHeads columns={assumptions.columns} className="p-1" />
           <tbody>
             {assumptions.rows.map((row) => (
               <tr key={row.name} className="border-b border-hair align-top">

@@ -1,34 +1,14 @@
-import type { Findings, Loss } from '../diagnostics/findings';
 import { climateFor } from '../energy/climate';
 import type { EnergyResult, EnergyScenario, EnergyTotals } from '../energy/energy-result';
 import { type Estimate, estimate } from '../math/estimate';
+import type { RepairRead } from '../sheet/before-after';
 import type { Choice } from '../visit/choice';
 import type { Visit } from '../visit/visit';
 import { lineOfVisit } from './line-of-visit';
 import { MODEL_VERSION } from './model-version';
 
 /** What a repair did, by the readings before and after it. */
-export type RepairAppraisal = {
-  readonly kind: 'repair';
-  readonly modelVersion: string;
-  /** The visit with just the two runs of the mode. */
-  readonly visit: Visit;
-  readonly findings: Findings;
-  readonly energy: EnergyResult;
-  readonly beforeRunId: string;
-  readonly afterRunId: string;
-  /** Name of the repair as entered; left out when none names the run after it. */
-  readonly repairName?: string;
-  readonly lossBefore: Loss;
-  readonly lossAfter: Loss;
-  /** Of a year in this house [USD]. */
-  readonly costBeforeUsd: Estimate;
-  readonly costAfterUsd: Estimate;
-  /** What the readings after it show that it saves a year [USD], positive = costs less. */
-  readonly measuredSavingUsd: Estimate;
-  /** What was expected from the readings before it alone [USD a year]; left out when no repair was entered. */
-  readonly predictedSavingUsd?: Estimate;
-};
+export type RepairAppraisal = RepairRead & { readonly kind: 'repair' };
 
 export type NoRepairAppraisal = { readonly kind: 'none'; readonly why: 'oneRunOnly' | 'runNotUsable' };
 

@@ -96,6 +96,16 @@ export function loanWithPayment(
     balance = owed.minus(paid);
     rows.push({ month, payment: paid, interest, principal: paid.minus(interest), balance });
   }
+  return scheduleOf(rows);
+}
+
+/**
+ * A schedule from its rows: first and last payment, and the sums.
+ *
+ * @param rows  month by month; none gives 0.00 throughout
+ * Check: tests/finance/promotional-quote.test.ts
+ */
+export function scheduleOf(rows: readonly LoanRow[]): LoanSchedule {
   const add = (pick: (row: LoanRow) => Money) => rows.reduce((sum, row) => sum.plus(pick(row)), money(0));
   return {
     kind: 'schedule',
@@ -135,13 +145,10 @@ export function loanWithLumps(
     balance = lump.gt(left) ? money(0) : left.minus(lump);
     rows.push({ month: row.month, payment: paid, interest, principal: paid.minus(interest), balance });
   }
-  const add = (pick: (row: LoanRow) => Money) => rows.reduce((sum, row) => sum.plus(pick(row)), money(0));
   return {
-    ...schedule,
+    ...scheduleOf(rows),
+    payment: schedule.payment,
     lastPayment: rows.findLast((row) => row.payment.gt(0))?.payment ?? money(0),
-    totalOfPayments: add((row) => row.payment),
-    totalInterest: add((row) => row.interest),
-    rows,
   };
 }
 

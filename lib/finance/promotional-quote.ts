@@ -2,7 +2,7 @@ import type { Financing } from '../visit/choice';
 import type { Saying } from '../visit/wording';
 import type { MoneyText } from './comparison';
 import { deferredInterest } from './deferred-interest';
-import { type LoanRow, type LoanSchedule, levelLoan } from './level-loan';
+import { type LoanRow, levelLoan, scheduleOf } from './level-loan';
 import { chargedOnFinancing, loanQuoteOf, type QuotedLoan } from './loan-quote';
 import { type Money, money, moneyRoundedUp, moneyText } from './money';
 
@@ -110,16 +110,4 @@ function missedRows(plan: Promotional, principal: Money, payment: Money, promoti
     ...charged,
     ...after.rows.map((row) => ({ ...row, month: row.month + promotionMonths })),
   ];
-}
-
-function scheduleOf(rows: readonly LoanRow[]): LoanSchedule {
-  const add = (pick: (row: LoanRow) => Money) => rows.reduce((sum, row) => sum.plus(pick(row)), money(0));
-  return {
-    kind: 'schedule',
-    payment: rows[0]?.payment ?? money(0),
-    lastPayment: rows.at(-1)?.payment ?? money(0),
-    totalOfPayments: add((row) => row.payment),
-    totalInterest: add((row) => row.interest),
-    rows,
-  };
 }

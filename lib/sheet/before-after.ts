@@ -29,24 +29,29 @@ import { rawReadings } from './readings-section';
 import { roundToRange } from './round-to-range';
 import type { Names } from './stage-words';
 
-/** What a repair brought, from lib/appraise. */
-export type BeforeAfterInput = {
+/** What a repair did, by the readings before and after it; made by lib/appraise. */
+export type RepairRead = {
+  readonly modelVersion: string;
+  /** The visit with just the two runs of the mode. */
   readonly visit: Visit;
   readonly findings: Findings;
   readonly energy: EnergyResult;
   readonly beforeRunId: string;
   readonly afterRunId: string;
+  /** Name of the repair as entered; left out when none names the run after it. */
   readonly repairName?: string;
   readonly lossBefore: Loss;
   readonly lossAfter: Loss;
+  /** Of a year in this house [USD]. */
   readonly costBeforeUsd: Estimate;
   readonly costAfterUsd: Estimate;
+  /** What the readings after it show that it saves a year [USD], positive = costs less. */
   readonly measuredSavingUsd: Estimate;
+  /** What was expected from the readings before it alone [USD a year]; left out when no repair was entered. */
   readonly predictedSavingUsd?: Estimate;
-  readonly modelVersion: string;
-  readonly locale: Locale;
-  readonly trace?: Trace | undefined;
 };
+
+export type BeforeAfterInput = RepairRead & { readonly locale: Locale; readonly trace?: Trace | undefined };
 
 type Pair = BeforeAfterInput & {
   readonly words: Words;

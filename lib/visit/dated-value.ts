@@ -8,8 +8,13 @@ export const change = {
   why: text('Reason for the change', 400),
 };
 
-/** Anything that was put in force on a date. */
+/** Anything that was put in force, or began, on a date. */
 export type Dated = { readonly fromDate: string };
+
+/** Order of time, for sorting; ISO dates compare as text. Check: tests/visit/dated-value.test.ts */
+export function byFromDate(a: Dated, b: Dated): number {
+  return a.fromDate < b.fromDate ? -1 : Number(a.fromDate > b.fromDate);
+}
 
 /**
  * What was in force on a date: of the entries begun by then, the last one begun. Of two begun on the same day the

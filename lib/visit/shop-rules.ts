@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { change } from './dated-value';
+import { byFromDate, change } from './dated-value';
 import { dollars, quantity } from './quantity';
 
 /** Version of the stored shape of the shop rules. */
@@ -42,10 +42,7 @@ export type RuleStep = Omit<ShopRulesVersion, 'values'> & { readonly value?: num
  * Check: tests/visit/shop-change.test.ts
  */
 export function ruleSteps(rules: ShopRules, key: RuleKey): RuleStep[] {
-  const inOrder = rules.history
-    .map((version, i) => ({ version, i }))
-    .sort((a, b) => byText(a.version.fromDate, b.version.fromDate) || a.i - b.i)
-    .map(({ version }) => version);
+  const inOrder = [...rules.history].sort(byFromDate);
   return inOrder
     .filter((version, i) => i === 0 || version.values[key] !== inOrder[i - 1]?.values[key])
     .map(({ values, ...rest }) => {
@@ -53,10 +50,4 @@ export function ruleSteps(rules: ShopRules, key: RuleKey): RuleStep[] {
       return value === undefined ? rest : { ...rest, value };
     })
     .reverse();
-}
-
-/** ISO dates stand in order as plain text. */
-function byText(a: string, b: string): number {
-  if (a === b) return 0;
-  return a < b ? -1 : 1;
 }

@@ -2,9 +2,9 @@ import readability from 'text-readability';
 import { describe, expect, test } from 'vitest';
 import { appraise } from '@/lib/appraise/appraise';
 import { composeSheet } from '@/lib/sheet/compose-sheet';
-import type { Sheet } from '@/lib/sheet/sheet';
 import { demoFiles } from '../appraise/demo-files';
 import { beforeAfterOf, readTwice } from './fixtures/documents';
+import { sentencesOf } from './fixtures/page-one-sentences';
 
 /** Highest school grade that page one may ask of its reader. Source: issue of the sheet, grade 8. */
 const highestGrade = 8;
@@ -57,21 +57,6 @@ const explained: readonly (readonly [RegExp, RegExp])[] = [
   [/\bkilowatt-hour\b/i, /the unit on your power bill/],
   [/\btoday\u2019s money\b/i, /a dollar paid in a later year counts for less/],
 ];
-
-/** Sentences that the product writes, without names that others gave; table cells are no sentences. */
-function sentencesOf({ pageOne: one }: Sheet): string[] {
-  return [
-    ...one.finding.sentences,
-    ...one.finding.dangers,
-    ...one.runningCost.sentences,
-    one.runningCost.basis,
-    one.totals.explanation,
-    ...one.explanations,
-    ...one.waiting.sentences,
-    ...one.advice.sentences,
-    ...one.advice.wouldChange,
-  ];
-}
 
 /** Names, amounts and figures taken out, as the rule for reading grades asks. */
 function plain(text: string): string {

@@ -6,6 +6,7 @@ import type { Sheet } from '@/lib/sheet/sheet';
 import { demoFiles } from '../appraise/demo-files';
 import { allTexts } from './fixtures/all-texts';
 import { beforeAfterOf, readTwice, recordOf } from './fixtures/documents';
+import { sentencesOf } from './fixtures/page-one-sentences';
 import { fernandezHuerta, syllables } from './fixtures/spanish-grade';
 
 /** Reading ease that asks for no more than grade 8 on the scale of the formula. */
@@ -49,20 +50,6 @@ function leftInEnglish(own: readonly string[], other: readonly string[], typed: 
 function withoutSources(sheet: Sheet): Sheet {
   const rows = sheet.pageTwo.assumptions.rows.map((row) => ({ ...row, source: '' }));
   return { ...sheet, pageTwo: { ...sheet.pageTwo, assumptions: { ...sheet.pageTwo.assumptions, rows } } };
-}
-
-function sentencesOf({ pageOne: one }: Sheet): string[] {
-  return [
-    ...one.finding.sentences,
-    ...one.finding.dangers,
-    ...one.runningCost.sentences,
-    one.runningCost.basis,
-    one.totals.explanation,
-    ...one.explanations,
-    ...one.waiting.sentences,
-    ...one.advice.sentences,
-    ...one.advice.wouldChange,
-  ];
 }
 
 /** Names, amounts and figures taken out, as for the English grade. */

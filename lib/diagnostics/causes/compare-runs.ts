@@ -2,6 +2,7 @@ import type { ReadingName } from '../../visit/run';
 import { derivedById } from '../derived/derive-run';
 import type { DerivedValue, RunComparison, Target } from '../findings';
 import conditions from '../measuring/data/measuring.json';
+import { READ_IN_ORDER, TELLING_NO_CAUSE } from '../measuring/read-in-order';
 import type { RunContext } from '../run-context';
 import { readingOf } from '../sourced';
 
@@ -12,24 +13,8 @@ export type ComparedRun = {
   readonly targets: readonly Target[];
 };
 
-/** What is worth comparing, in the order a technician reads it. */
-const COMPARED: readonly string[] = [
-  'suctionSuperheatFd',
-  'liquidSubcoolingFd',
-  'condensingOverOutdoorFd',
-  'condensingOverReturnFd',
-  'evaporatingBelowReturnFd',
-  'evaporatingBelowOutdoorFd',
-  'compressionRatio',
-  'dischargeLineF',
-  'isentropicEfficiencyFrac',
-  'airSplitFd',
-  'airRiseFd',
-  'airflowCfm',
-  'totalExternalStaticInWc',
-  'outdoorUnitW',
-  'refrigerantCapacityBtuh',
-];
+/** What is worth comparing for the causes, in the order a technician reads it: parts and bare gauges tell no cause. */
+const COMPARED = READ_IN_ORDER.filter((id) => !TELLING_NO_CAUSE.has(id));
 
 /** Conditions may differ by this much before a comparison needs a warning. */
 const SAME_WEATHER_FD = conditions.conditions.outdoorAirF.value;

@@ -3,33 +3,7 @@ import type { Visit } from '../../visit/visit';
 import { compareRuns } from '../causes/compare-runs';
 import type { RunComparison, RunFindings } from '../findings';
 import data from './data/measuring.json';
-
-/** What a before-and-after table lists, as a technician reads it: gauges, refrigerant, air, power, parts. */
-const LISTED: readonly string[] = [
-  'suctionPsig',
-  'dischargePsig',
-  'suctionSuperheatFd',
-  'liquidSubcoolingFd',
-  'condensingOverOutdoorFd',
-  'condensingOverReturnFd',
-  'evaporatingBelowReturnFd',
-  'evaporatingBelowOutdoorFd',
-  'compressionRatio',
-  'dischargeLineF',
-  'isentropicEfficiencyFrac',
-  'airSplitFd',
-  'airRiseFd',
-  'airflowCfm',
-  'totalExternalStaticInWc',
-  'filterDropInWc',
-  'coilDropInWc',
-  'outdoorUnitW',
-  'compressorA',
-  'refrigerantCapacityBtuh',
-  'compressorCapacitorDeviationFrac',
-  'fanCapacitorDeviationFrac',
-  'stripAmpsRatio',
-];
+import { READ_IN_ORDER } from './read-in-order';
 
 const CONDITIONS = ['outdoorAirF', 'returnAirF', 'returnWetBulbF', 'lineV'] as const;
 
@@ -76,7 +50,7 @@ export function comparePairs(visit: Visit, found: readonly RunFindings[]): reado
         (after) => after.context.run.mode === mode && isListed(place, ofMode.indexOf(after), ofMode.length),
       )
       .map((after) => ({
-        ...compareRuns(before, after, LISTED),
+        ...compareRuns(before, after, READ_IN_ORDER),
         ...conditionsOf(before.context.run, after.context.run),
       }));
   });

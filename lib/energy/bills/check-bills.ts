@@ -1,4 +1,5 @@
 import type { Bill } from '../../visit/bills';
+import { byFromDate } from '../../visit/dated-value';
 import type { Saying } from '../../visit/wording';
 import rules from '../data/bill-rules.json';
 import { billDays, dateOfDay, dayNumber } from './bill-model';
@@ -25,7 +26,9 @@ export function checkBills(bills: readonly Bill[]): CheckedBills {
     if (!good) notes.push({ code: 'billsDatesWrong', values: { from: bill.fromDate, to: bill.toDate } });
     return good;
   });
-  const apart = withoutOverlap(endsShared(inTime(dated)), notes).map((bill) => unswapped(bill, notes));
+  const apart = withoutOverlap(endsShared([...dated].sort(byFromDate)), notes).map((bill) =>
+    unswapped(bill, notes),
+  );
   const joined = joinEstimated(apart, notes);
   const usable = joined.filter((bill) => lengthIsUsable(bill, notes));
   noteGaps(usable, notes);
@@ -43,11 +46,7 @@ export function checkBills(bills: readonly Bill[]): CheckedBills {
  */
 export function billsApart(bills: readonly Bill[]): readonly Bill[] {
   const dated = bills.filter((bill) => dayNumber(bill.fromDate) !== undefined && billDays(bill) > 0);
-  return withoutOverlap(endsShared(inTime(dated)), []);
-}
-
-function inTime(bills: readonly Bill[]): Bill[] {
-  return [...bills].sort((a, b) => (a.fromDate < b.fromDate ? -1 : Number(a.fromDate > b.fromDate)));
+  return withoutOverlap(endsShared([...dated].sort(byFromDate)), []);
 }
 
 /**

@@ -72,7 +72,7 @@ function rowOf(cells: readonly string[], columns: Partial<Record<Column, number>
     return i === undefined ? '' : (cells[i] ?? '').trim();
   };
   const number = (column: Column, code: string): number | undefined => {
-    const parsed = parseNumber(cell(column).replace(/\s*kwh\.?$/i, ''));
+    const parsed = parseNumber(cell(column));
     if (parsed.kind === 'notNumber') doubt(code, cell(column));
     return parsed.kind === 'number' ? parsed.value : undefined;
   };
